@@ -1,0 +1,209 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The roof stage: cap plate, king post, rafters, soffit, fascia, sheathing and what carries a mast."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+
+from .assembly import GROOVE, HALF_LAP, NOTCH
+from .cutting import ENDLESS, Member, Trim
+from .dimensions import MAST_GAP, Sizes
+from .geometry import Z_AXIS, Bore, Placement, Plane, add, cross, scale
+from .plan import ENDS, LEFT, RIGHT, above, below
+from .spec import Spec
+
+_ANY = (-ENDLESS, ENDLESS)
+#: The fascia hangs this far below the soffit, for a drip (mm).
+FASCIA_DROP = 6.0
+#: Gap between the soffit and the trim behind it (mm).
+SOFFIT_GAP = 2.0
+#: The mast's step: length, depth of the mast's bore, of its drain groove (mm) and the weep hole's diameter.
+STEP_LENGTH, STEP_BORE, STEP_GROOVE, WEEP = 160.0, 22.0, 6.0, 8.0
+
+
+def roof_members(spec: Spec, at: Sizes) -> Iterator[Member]:
+    """Every stick of the roof stage.  A hip's side is the number of its corner (between sides k and k + 1)."""
+    for side in range(at.plan.sides):
+        yield _plate(at, side)
+    yield _king_post(at)
+    for side in range(at.plan.sides):
+        yield _hip(at, side)
+        yield from _rafters(at, side)
+        yield from _bed_mould(at, side)
+        yield _soffit(at, side)
+        yield _fascia(at, side)
+        yield _sheathing(spec, at, side)
+    if at.cap.mast:
+        yield _bearer(at)
+        yield _step(at)
+
+
+def _plate(at: Sizes, side: int) -> Member:
+    """Half-lapped at square corners (gable-side plates lie under), mitred at all others."""
+    cap, plan = at.cap, at.plan
+    inner = cap.plate_r - cap.plate_w
+    if plan.sides != 4:
+        trims = [Trim("mitre at the corner", (plan.mitre(side, end),), partner="roof.plate") for end in ENDS]
+    else:
+        half = cap.plate_top - cap.plate_t / 2.0
+        face = above(half) if plan.gable(side) else below(half)
+        trims = []
+        for end in ENDS:
+            next_side = plan.neighbour(side, end)
+            trims.append(Trim("end", (plan.outer(next_side, cap.plate_r),)))
+            trims.append(Trim("half lap at the corner", (face, plan.inner(next_side, inner).flipped()),
+                              HALF_LAP, "roof.plate"))
+    return Member("roof.plate", side, plan.flat(side), (-cap.plate_r, -inner),
+                  (cap.plate_top - cap.plate_t, cap.plate_top), tuple(trims))
+
+
+def _king_post(at: Sizes) -> Member:
+    """Square stock turned so that its flats meet the hips; further flats are ripped where the plan asks for them."""
+    cap, plan = at.cap, at.plan
+    z = plan.toward(0)
+    frame = Placement.from_axes((0.0, 0.0, 0.0), Z_AXIS, z)
+    ways = [plan.toward(k) for k in range(plan.sides)]
+    if cap.post_flats > plan.sides:
+        ways += [plan.u(k) for k in range(plan.sides)]
+    flats = [Trim("flat for a rafter", (Plane(way, cap.post_apothem),)) for way in ways]
+    bores: tuple[tuple[str, Bore], ...] = ()
+    if cap.mast:
+        hole = Bore((0.0, 0.0, cap.post_bottom), Z_AXIS, cap.post_top - cap.post_bottom, cap.mast)
+        bores = (("bore for the mast, right through", hole),)
+    trims = (Trim("foot", (below(cap.post_bottom),)), Trim("head", (above(cap.post_top),)), *flats)
+    a = cap.post_apothem
+    return Member("roof.kingpost", 0, frame, (-a, a), (-a, a), trims, bores=bores)
+
+
+def _hip(at: Sizes, corner: int) -> Member:
+    cap, plan = at.cap, at.plan
+    out, across = plan.toward(corner), plan.across(corner)
+    sides = (corner, corner + 1)
+    slope = math.radians(cap.hip_slope)
+    along = add(scale(out, -math.cos(slope)), scale(Z_AXIS, math.sin(slope)))
+    peak = plan.point(corner, cap.plate_r, cap.plate_r * plan.slope, cap.under(cap.plate_r))
+    frame = Placement.from_axes(peak, along, across)
+    tip = cap.plate_r / math.cos(math.pi / plan.sides)
+    trims = (
+        *(Trim("backing", (_under_sheathing(at, side),), partner="roof.sheathing") for side in sides),
+        Trim("plumb cut at the king post", (Plane(out, cap.post_apothem).flipped(),), partner="roof.kingpost"),
+        *(Trim("tail, plumb cheek", (plan.outer(side, cap.tail_r),), partner="roof.fascia") for side in sides),
+        Trim("level tail for the soffit", (below(cap.soffit_top),), partner="roof.soffit"),
+        Trim("seat on the plate", (below(cap.plate_top), Plane(out, tip).flipped()), NOTCH, "roof.plate"),
+    )
+    half = cap.rafter_t / 2.0
+    return Member("roof.hip", corner, frame, (-cap.rafter_d, 0.0), (-half, half), trims)
+
+
+def _under_sheathing(at: Sizes, side: int) -> Plane:
+    """The sheathing's underside on a face; waste above it."""
+    cap = at.cap
+    return at.plan.slope_plane(side, cap.pitch, cap.plate_r, cap.under(cap.plate_r))
+
+
+def rafter_lines(at: Sizes) -> list[float]:
+    """Where along a side its jacks and common stand, evenly between the plate's corners (mm)."""
+    half = at.cap.plate_r * at.plan.slope
+    bay = 2.0 * half / (at.cap.rafters + 1)
+    return [bay * (i + 1) - half for i in range(at.cap.rafters)]
+
+
+def _hip_side(at: Sizes, side: int, end: int) -> Plane:
+    """The cheek of the hip at an end of a side that faces the side's middle; waste beyond it."""
+    plan = at.plan
+    return plan.mitre(side, end).moved(-at.cap.rafter_t / 2.0)
+
+
+def _rafters(at: Sizes, side: int) -> Iterator[Member]:
+    cap, plan = at.cap, at.plan
+    q = math.radians(cap.pitch)
+    up = add(scale(plan.u(side), -math.cos(q)), scale(Z_AXIS, math.sin(q)))
+    for index, along in enumerate(rafter_lines(at), start=1):
+        common = abs(along) < 1e-6
+        end = 0 if common else (RIGHT if along > 0 else LEFT)
+        frame = Placement.from_axes(plan.point(side, cap.plate_r, along, cap.under(cap.plate_r)), up, plan.v(side))
+        head = plan.inner(side, cap.post_apothem) if common else _hip_side(at, side, end)
+        trims = (
+            Trim("plumb cut at the king post" if common else "cut against the hip", (head,),
+                 partner="roof.kingpost" if common else "roof.hip"),
+            Trim("plumb tail", (plan.outer(side, cap.tail_r),), partner="roof.fascia"),
+            Trim("level tail for the soffit", (below(cap.soffit_top),), partner="roof.soffit"),
+            Trim("seat on the plate", (below(cap.plate_top), plan.inner(side, cap.plate_r)), NOTCH, "roof.plate"),
+        )
+        half = cap.rafter_t / 2.0
+        yield Member("roof.common" if common else "roof.jack", side, frame, (-cap.rafter_d, 0.0), (-half, half),
+                     trims, end, index)
+
+
+def _bed_mould(at: Sizes, side: int) -> Iterator[Member]:
+    """Between the rafters, on the plate's edge: the soffit's nailer and the bed through which the stage is screwed."""
+    cap, plan = at.cap, at.plan
+    half = cap.rafter_t / 2.0
+    lines = rafter_lines(at)
+    v = plan.v(side)
+    left_ends = [_hip_side(at, side, LEFT), *(Plane(v, line + half).flipped() for line in lines)]
+    right_ends = [*(Plane(v, line - half) for line in lines), _hip_side(at, side, RIGHT)]
+    for index, stops in enumerate(zip(left_ends, right_ends, strict=True)):
+        trims = tuple(Trim("end against the rafter", (stop,)) for stop in stops)
+        yield Member("roof.bedmould", side, plan.level(side), (cap.soffit_top, cap.plate_top),
+                     (cap.plate_r, cap.plate_r + cap.fascia_t), trims, index=index)
+
+
+def _mitres(at: Sizes, side: int, partner: str) -> tuple[Trim, ...]:
+    return tuple(Trim("mitre at the corner", (at.plan.mitre(side, end),), partner=partner) for end in ENDS)
+
+
+def _soffit(at: Sizes, side: int) -> Member:
+    cap, plan = at.cap, at.plan
+    return Member("roof.soffit", side, plan.flat(side), (-cap.tail_r, -cap.plate_r - SOFFIT_GAP),
+                  (cap.soffit_top - cap.soffit_t, cap.soffit_top), _mitres(at, side, "roof.soffit"))
+
+
+def _fascia(at: Sizes, side: int) -> Member:
+    cap, plan = at.cap, at.plan
+    low = cap.soffit_top - cap.soffit_t - FASCIA_DROP
+    trims = (Trim("top edge to the roof's slope", (_under_sheathing(at, side),), partner="roof.sheathing"),
+             *_mitres(at, side, "roof.fascia"))
+    return Member("roof.fascia", side, plan.level(side), (low, ENDLESS), (cap.tail_r, cap.eave_r), trims)
+
+
+def _sheathing(spec: Spec, at: Sizes, side: int) -> Member:
+    cap, plan = at.cap, at.plan
+    trims = [Trim("plumb eave edge", (plan.outer(side, cap.eave_r),)),
+             *(Trim("hip edge", (plan.mitre(side, end),), partner="roof.sheathing") for end in ENDS)]
+    if cap.mast:
+        trims.append(Trim("clear of the mast", (plan.inner(side, cap.mast / 2.0 + MAST_GAP),)))
+    frame = plan.sloping(side, cap.pitch, cap.plate_r, cap.under(cap.plate_r))
+    if spec.sheathing_grain == "up the slope":
+        frame = Placement.from_axes(frame.origin, frame.y, frame.z)
+    return Member("roof.sheathing", side, frame, _ANY, (0.0, cap.sheathing_t), tuple(trims), sheet=True)
+
+
+def _bearer(at: Sizes) -> Member:
+    """On edge over the plates of the two gable sides, at mid-side."""
+    cap, plan = at.cap, at.plan
+    half = at.base.frame_t / 2.0
+    trims = tuple(Trim("end", (plan.outer(side, cap.bearer_half),)) for side in (0, plan.sides // 2))
+    frame = Placement.from_axes((0.0, 0.0, cap.plate_top), plan.u(0), cross(plan.u(0), Z_AXIS))
+    return Member("roof.bearer", 0, frame, (0.0, at.base.frame_w), (-half, half), trims)
+
+
+def _step(at: Sizes) -> Member:
+    """A flat block on the bearer; the mast stands in a blind bore that drains through its floor to a groove."""
+    cap, base, plan = at.cap, at.base, at.plan
+    low = cap.plate_top + base.frame_w
+    top = low + base.frame_t
+    floor = top - STEP_BORE
+    bores = (
+        ("blind bore for the mast", Bore((0.0, 0.0, top), (0.0, 0.0, -1.0), STEP_BORE, cap.mast)),
+        ("weep hole from its floor", Bore((0.0, 0.0, floor), (0.0, 0.0, -1.0), floor - low - STEP_GROOVE, WEEP)),
+    )
+    u = plan.u(0)
+    wide = 0.75 * WEEP
+    groove = (below(low + STEP_GROOVE), Plane(u, -wide), Plane(scale(u, -1.0), -wide))
+    trims = (*(Trim("end", (plan.outer(side, STEP_LENGTH / 2.0),)) for side in (0, plan.sides // 2)),
+             Trim("drain groove across the underside", groove, GROOVE))
+    half = base.frame_w / 2.0
+    frame = Placement.from_axes((0.0, 0.0, 0.0), u, Z_AXIS)
+    return Member("roof.step", 0, frame, (-half, half), (low, top), trims, bores=bores)

@@ -1,0 +1,178 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""From a stick trimmed by the assembly's planes to the blank and the ordered cuts that make it.
+
+No angle is written down here: the planes come from the layout in the assembly
+frame, are turned into the board frame, and are only sorted and named.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from .assembly import BORE, CORNER_CUT, CROSSCUT, CUT_ORDER, RIP, Board, Cut
+from .geometry import Bore, Placement, Plane, Vec
+from .solid import Cell, Solid, box, clip, corners, extents, needed_planes, remove
+
+#: Half the length of a stick before anything is cut off it (mm); longer than any stock.
+ENDLESS = 50_000.0
+#: Corners this near (mm) to an edge of the blank lie on it.
+ON_EDGE = 1e-3
+#: A cut whose normal leans less than this along the width is square to the length.
+SQUARE = 1e-6
+#: A plane that takes off less than this (mm) takes off nothing: float noise, far below any saw.
+NOTHING = 1e-4
+
+
+@dataclass(frozen=True)
+class Trim:
+    """Waste in the assembly frame: what lies beyond all of ``planes``.
+
+    ``kind`` names the joint for a waste of several planes; a waste that is bounded by one plane is a
+    saw cut whatever it is called.
+    """
+
+    name: str
+    planes: tuple[Plane, ...]
+    kind: str = ""
+    partner: str = ""
+
+
+@dataclass(frozen=True)
+class Member:
+    """A stick placed in the assembly and what trims it.
+
+    ``frame`` has X along the grain, Y across the width, Z towards the marked face;
+    the stick fills y from ``width[0]`` to ``width[1]`` and z from ``thickness[0]`` to ``thickness[1]`` (mm).
+    ``swapped`` tells that the reference edge carries the name of the kind's far edge; ``sheet`` that
+    it is cut from a sheet, whose slanting edges are given by points, not as crosscuts.
+    """
+
+    kind: str
+    side: int
+    frame: Placement
+    width: tuple[float, float]
+    thickness: tuple[float, float]
+    trims: tuple[Trim, ...]
+    end: int = 0
+    index: int = 0
+    bores: tuple[tuple[str, Bore], ...] = ()
+    swapped: bool = False
+    sheet: bool = False
+
+    @property
+    def id(self) -> str:
+        """The piece's stable id: kind, side, end and index."""
+        end = {-1: ".left", 0: "", 1: ".right"}[self.end]
+        return f"{self.kind}/{self.side}{end}" + (f".{self.index}" if self.index else "")
+
+
+class LayoutError(RuntimeError):
+    """A member that the planes of the assembly leave nothing of, or leave endless: a fault of the layout."""
+
+
+def board_of(member: Member) -> tuple[Placement, Board]:
+    """The blank's placement and the board: the smallest blank and the cuts in the order they are made.
+
+    Raises LayoutError when the planes do not leave one bounded piece.
+    """
+    local = [replace(trim, planes=tuple(member.frame.local_plane(p) for p in trim.planes)) for trim in member.trims]
+    convex, singles, wastes = _trimmed(member, local)
+    solid: Solid = (convex,)
+    for trim in wastes:
+        solid = remove(solid, trim.planes, trim.name)
+    if not solid:
+        raise LayoutError(f"{member.id}: nothing is left of it.")
+    low, high = extents(solid)
+    if min(low) <= -ENDLESS or max(high) >= ENDLESS:
+        raise LayoutError(f"{member.id}: no plane ends it.")
+    placement = Placement(member.frame.point(low), member.frame.x, member.frame.y, member.frame.z)
+    size = (high[0] - low[0], high[1] - low[1], high[2] - low[2])
+    moved = [_moved(trim, low) for trim in (*singles, *wastes)]
+    cuts = _ordered(size, moved, member.sheet) + tuple(
+        Cut(BORE, name, bore=placement.local_bore(bore)) for name, bore in member.bores)
+    cuts = tuple(sorted(cuts, key=lambda cut: CUT_ORDER.index(cut.kind)))
+    return placement, Board(*size, cuts)
+
+
+def _trimmed(member: Member, trims: list[Trim]) -> tuple[Cell, list[Trim], list[Trim]]:
+    """The convex stick after every single plane; those planes; and the wastes that need several planes."""
+    (y0, y1), (z0, z1) = member.width, member.thickness
+    stick: Cell = box((-ENDLESS, y0, z0), (ENDLESS, y1, z1))
+    singles: list[Trim] = []
+    open_wastes = list(trims)
+    while True:
+        ready = [t for t in open_wastes if len(t.planes) == 1]
+        for trim in ready:
+            cut = clip(stick, trim.planes[0], trim.name)
+            if cut is None:
+                raise LayoutError(f"{member.id}: “{trim.name}” takes all of it.")
+            stick = cut
+        singles += ready
+        rest = [t for t in open_wastes if len(t.planes) > 1]
+        simpler = [replace(t, planes=needed_planes((stick,), t.planes)) for t in rest]
+        open_wastes = [t for t in simpler if t.planes]
+        if not any(len(t.planes) == 1 for t in open_wastes):
+            return stick, singles, open_wastes
+
+
+def _moved(trim: Trim, origin: Vec) -> Trim:
+    return replace(trim, planes=tuple(Plane(p.normal, -p.height(origin)) for p in trim.planes))
+
+
+def _ordered(size: Vec, trims: list[Trim], sheet: bool) -> tuple[Cut, ...]:
+    """The cuts of a blank: each saw cut classed by what it meets when its turn comes."""
+    blank: Cell = box((0.0, 0.0, 0.0), size)
+    saw = [t for t in trims if len(t.planes) == 1 and _bites(blank, t.planes[0])]
+    rips = [t for t in saw if _meets(blank, t.planes[0], 0)]
+    body = _cut_off(blank, rips)
+    across = [t for t in saw if t not in rips and _meets(body, t.planes[0], 1)
+              and not (sheet and abs(t.planes[0].normal[1]) > SQUARE)]
+    across.sort(key=_end)
+    others = [t for t in saw if t not in rips and t not in across]
+    rest = sorted(others, key=_end)
+    cuts = [*(_saw_cut(RIP, t) for t in rips), *(_saw_cut(CROSSCUT, t) for t in across),
+            *(_saw_cut(CORNER_CUT, t) for t in rest)]
+    cuts = _that_bite(blank, cuts)
+    cuts += [Cut(t.kind, t.name, t.planes, partner=t.partner) for t in trims if len(t.planes) > 1]
+    return tuple(cuts)
+
+
+def _end(trim: Trim) -> bool:
+    """False for end A, True for end B."""
+    return trim.planes[0].normal[0] > 0
+
+
+def _saw_cut(kind: str, trim: Trim) -> Cut:
+    return Cut(kind, trim.name, trim.planes, partner=trim.partner)
+
+
+def _bites(cell: Cell, plane: Plane) -> bool:
+    return max(plane.height(p) for p in corners((cell,))) > NOTHING
+
+
+def _meets(cell: Cell, plane: Plane, axis: int) -> bool:
+    """True when the cut by ``plane`` reaches from one side of the cell to the other along ``axis``."""
+    cut = clip(cell, plane, "this cut")
+    face = next((f for f in cut or () if f.name == "this cut"), None)
+    if face is None:
+        return False
+    low, high = extents((cell,))
+    reach = [p[axis] for p in face.points]
+    return min(reach) < low[axis] + ON_EDGE and max(reach) > high[axis] - ON_EDGE
+
+
+def _cut_off(cell: Cell, trims: list[Trim]) -> Cell:
+    for trim in trims:
+        cell = clip(cell, trim.planes[0], trim.name) or cell
+    return cell
+
+
+def _that_bite(blank: Cell, cuts: list[Cut]) -> list[Cut]:
+    """The saw cuts that still take something off when their turn comes."""
+    kept: list[Cut] = []
+    body = blank
+    for cut in cuts:
+        if _bites(body, cut.planes[0]):
+            kept.append(cut)
+            body = clip(body, cut.planes[0], cut.name) or body
+    return kept

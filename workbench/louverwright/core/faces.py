@@ -1,0 +1,215 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The faces of a solid made of cells: coplanar facets merged, inner walls gone, corners shared.
+
+The result is what a modelling kernel wants to be given (no booleans needed) and
+what a drawing is made from.
+"""
+
+from __future__ import annotations
+
+import math
+from collections import Counter
+from dataclasses import dataclass
+from itertools import pairwise
+
+from .geometry import Plane, Vec, cross, dot, length, newell, scale, sub, unit
+from .solid import Facet, Solid
+
+#: Corners nearer than this (mm) are one corner of the finished solid.
+SAME_CORNER = 1e-4
+#: Planes whose normals differ by less than this sine, and offsets by SAME_CORNER, are one plane.
+SAME_NORMAL = 1e-7
+
+Loop = tuple[int, ...]
+Edge = tuple[int, int]
+
+
+@dataclass(frozen=True)
+class Face:
+    """A plane face: outward plane, the name of what made it, and loops of corner numbers.
+
+    The first loop is the outline, anticlockwise seen from outside; the others are holes, clockwise.
+    """
+
+    plane: Plane
+    name: str
+    loops: tuple[Loop, ...]
+
+
+@dataclass(frozen=True)
+class Shell:
+    """A closed solid as its corners (mm) and faces."""
+
+    points: tuple[Vec, ...]
+    faces: tuple[Face, ...]
+
+    def outline(self, face: Face) -> tuple[Vec, ...]:
+        """The corners of a face's outline."""
+        return tuple(self.points[i] for i in face.loops[0])
+
+    def edges(self) -> dict[Edge, tuple[int, ...]]:
+        """Each edge (lower corner number first) with the numbers of the faces that meet in it."""
+        found: dict[Edge, list[int]] = {}
+        for number, face in enumerate(self.faces):
+            for loop in face.loops:
+                for a, b in pairwise((*loop, loop[0])):
+                    found.setdefault((min(a, b), max(a, b)), []).append(number)
+        return {edge: tuple(numbers) for edge, numbers in found.items()}
+
+
+def shell_of(solid: Solid) -> Shell:
+    """The merged faces of a solid.  Raises ValueError for a solid whose faces do not close."""
+    points, groups = _grouped(solid)
+    loops_of = [_loops(plane, facets, points) for plane, facets in groups]
+    kept = _true_corners([loop for loops in loops_of for loop in loops], points)
+    numbers = {old: new for new, old in enumerate(sorted(kept))}
+    faces: list[Face] = []
+    for (plane, facets), loops in zip(groups, loops_of, strict=True):
+        thinned = [tuple(i for i in loop if i in kept) for loop in loops]
+        for face in _assembled(plane, facets, thinned, points):
+            renumbered = tuple(tuple(numbers[i] for i in loop) for loop in face.loops)
+            faces.append(Face(face.plane, face.name, renumbered))
+    return Shell(tuple(points[i] for i in sorted(kept)), tuple(faces))
+
+
+_Numbered = tuple[Facet, Loop]
+
+
+def _grouped(solid: Solid) -> tuple[list[Vec], list[tuple[Plane, list[_Numbered]]]]:
+    """All corners, and the facets by the plane they lie in, whichever way they face."""
+    points: list[Vec] = []
+    seen: dict[Vec, int] = {}
+    groups: list[tuple[Plane, list[_Numbered]]] = []
+    for cell in solid:
+        for facet in cell:
+            loop = tuple(dict.fromkeys(_number(p, points, seen) for p in facet.points))
+            if len(loop) >= 3:
+                _group(facet.plane, groups).append((facet, loop))
+    return points, groups
+
+
+def _number(p: Vec, points: list[Vec], seen: dict[Vec, int]) -> int:
+    if p not in seen:
+        near = (i for i, q in enumerate(points) if max(abs(p[k] - q[k]) for k in range(3)) < SAME_CORNER)
+        seen[p] = next(near, len(points))
+        if seen[p] == len(points):
+            points.append(p)
+    return seen[p]
+
+
+def _group(plane: Plane, groups: list[tuple[Plane, list[_Numbered]]]) -> list[_Numbered]:
+    for known, facets in groups:
+        way = dot(known.normal, plane.normal)
+        near = abs(known.offset - math.copysign(plane.offset, plane.offset * way)) < SAME_CORNER
+        if near and length(cross(known.normal, plane.normal)) < SAME_NORMAL:
+            return facets
+    groups.append((plane, []))
+    return groups[-1][1]
+
+
+def _loops(plane: Plane, facets: list[_Numbered], points: list[Vec]) -> list[Loop]:
+    """The borders that are left when facets that touch in this plane are joined."""
+    on_plane = [i for i, p in enumerate(points) if abs(plane.height(p)) < 2 * SAME_CORNER]
+    edges: Counter[Edge] = Counter()
+    for _, loop in facets:
+        for a, b in pairwise((*loop, loop[0])):
+            for edge in _split(a, b, on_plane, points):
+                if edges[edge[1], edge[0]] > 0:
+                    edges[edge[1], edge[0]] -= 1
+                else:
+                    edges[edge] += 1
+    return _traced(list(edges.elements()), plane, points)
+
+
+def _split(a: int, b: int, candidates: list[int], points: list[Vec]) -> list[Edge]:
+    """The edge cut up at every corner that lies on it."""
+    start, way = points[a], sub(points[b], points[a])
+    whole = length(way)
+    along = scale(way, 1.0 / whole)
+    stops: list[tuple[float, int]] = []
+    for i in candidates:
+        if i in (a, b):
+            continue
+        reach = sub(points[i], start)
+        at = dot(reach, along)
+        if 0.0 < at < whole and length(sub(reach, scale(along, at))) < SAME_CORNER:
+            stops.append((at, i))
+    chain = [a, *(i for _, i in sorted(stops)), b]
+    return list(pairwise(chain))
+
+
+def _traced(edges: list[Edge], plane: Plane, points: list[Vec]) -> list[Loop]:
+    """Edges joined to loops; where two loops touch in a corner each keeps to itself."""
+    leaving: dict[int, list[int]] = {}
+    for a, b in edges:
+        leaving.setdefault(a, []).append(b)
+    loops: list[Loop] = []
+    while leaving:
+        start = next(iter(leaving))
+        loop, here, came = [start], _take(leaving, start, None, plane, points), start
+        while here != start:
+            loop.append(here)
+            if here not in leaving:
+                raise ValueError("the faces of a solid do not close")
+            here, came = _take(leaving, here, came, plane, points), here
+        loops.append(tuple(loop))
+    return loops
+
+
+def _take(leaving: dict[int, list[int]], here: int, came: int | None, plane: Plane, points: list[Vec]) -> int:
+    """The next corner: of several the one that turns most to the left, so that loops stay simple."""
+    ways = leaving[here]
+    best = ways[0]
+    if len(ways) > 1 and came is not None:
+        arrive = sub(points[here], points[came])
+        best = max(ways, key=lambda i: _turn(arrive, sub(points[i], points[here]), plane.normal))
+    ways.remove(best)
+    if not ways:
+        del leaving[here]
+    return best
+
+
+def _turn(arrive: Vec, leave: Vec, normal: Vec) -> float:
+    return math.atan2(dot(cross(arrive, leave), normal), dot(arrive, leave))
+
+
+def _true_corners(loops: list[Loop], points: list[Vec]) -> set[int]:
+    """Corners at which some face's border really turns."""
+    kept: set[int] = set()
+    for loop in loops:
+        for before, here, after in zip((loop[-1], *loop[:-1]), loop, (*loop[1:], loop[0]), strict=True):
+            a, b = sub(points[here], points[before]), sub(points[after], points[here])
+            if length(cross(unit(a), unit(b))) > 1e-6:
+                kept.add(here)
+    return kept
+
+
+def _assembled(plane: Plane, facets: list[_Numbered], loops: list[Loop], points: list[Vec]) -> list[Face]:
+    """Loops sorted into outlines and holes; an outline that turns clockwise faces the other way."""
+    turning = {loop: dot(newell(tuple(points[i] for i in loop)), plane.normal) for loop in loops}
+    outlines: list[tuple[Loop, list[Loop]]] = []
+    for loop in sorted(loops, key=lambda each: -abs(turning[each])):
+        holder = next(
+            (holes for outline, holes in outlines
+             if turning[outline] * turning[loop] < 0 and _inside(loop, outline, plane, points)), None)
+        if holder is None:
+            outlines.append((loop, []))
+        else:
+            holder.append(loop)
+    faces: list[Face] = []
+    for outline, holes in outlines:
+        outward = plane if turning[outline] > 0 else plane.flipped()
+        names = [f.name for f, _ in facets if dot(f.plane.normal, outward.normal) > 0]
+        faces.append(Face(outward, names[0] if names else "", (outline, *holes)))
+    return faces
+
+
+def _inside(loop: Loop, outline: Loop, plane: Plane, points: list[Vec]) -> bool:
+    """True when a loop lies within an outline that it does not share a side with."""
+    if set(loop) & set(outline):
+        return False
+    p = points[loop[0]]
+    inward = 0.0
+    for a, b in pairwise((*outline, outline[0])):
+        inward += _turn(sub(points[a], p), sub(points[b], p), plane.normal)
+    return abs(inward) > math.pi

@@ -1,0 +1,274 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""How the parts of a vent join: one rule for each pair of kinds, and the joints that follow from the rules.
+
+A rule says what kind of joint two kinds of part make, with what gap, and how many such joints every piece of
+the first kind must have at least.  Where the joints are is read off the pieces themselves: two
+plane faces that look at each other across the rule's gap.  A piece that lacks the joints its
+rules ask for, or that touches a piece no rule names, is a fault of the layout; the tests look for both.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+
+from .assembly import BEARING, CLEARANCE, GLUED, LINE_CONTACT, Assembly, Joint, Part, Piece, board_solid
+from .geometry import Vec, dot, newell, sub
+from .spec import Spec
+
+#: Faces are at the rule's gap when they differ from it by less than this (mm).
+GAP_ERROR = 1e-3
+#: Faces that overlap by less than this (mm²) do not make a joint.
+LEAST_CONTACT = 1.0
+
+
+@dataclass(frozen=True)
+class Rule:
+    """Pieces of two kinds (or families of kinds, by the beginning of their ids) that join.
+
+    ``gap`` is a clearance in mm; ``least`` the number of joints that each piece of ``first`` has at least.
+    """
+
+    first: str
+    second: str
+    kind: str
+    gap: float = 0.0
+    least: int = 0
+
+
+def _each(first: str, seconds: str, kind: str, gap: float = 0.0, least: int = 0) -> list[Rule]:
+    return [Rule(first, second, kind, gap, least) for second in seconds.split()]
+
+
+def rules(spec: Spec) -> list[Rule]:
+    """Every rule, with the spec's clearances.  The first that fits a pair of pieces holds."""
+    panel, ring = spec.panel_clearance, spec.ring_clearance
+    return [
+        # base
+        *_each("base.leg", "base.rail.top", GLUED, least=1),
+        *_each("base.leg.eave", "base.leg.gable", BEARING),
+        *_each("base.rail.top", "base.rail.top", BEARING),
+        *_each("base.sole", "base.leg", BEARING, least=1),
+        *_each("base.sole", "base.sole", BEARING),
+        *_each("base.rail.bottom", "base.leg", BEARING, least=2),
+        *_each("base.cladding", "base.rail.top", BEARING, least=1),
+        *_each("base.cladding", "base.leg base.sole base.rail.bottom", BEARING),
+        *_each("base.cladding", "base.cladding", BEARING),
+        *_each("base.cladding", "base.cladding", CLEARANCE, spec.board_gap),
+        *_each("base.corner", "base.cladding", BEARING, least=1),
+        *_each("base.corner", "base.corner", BEARING),
+        # louver stage on the base
+        *_each("louver.rail.bottom", "base.rail.top", BEARING, least=1),
+        *_each("louver.post", "base.leg", BEARING),
+        *_each("louver.post", "base.rail.top", BEARING, least=1),
+        *_each("louver.rail.bottom", "base.leg", BEARING),
+        *_each("louver.rail.bottom", "base.cladding", CLEARANCE, spec.stage_clearance, 1),
+        *_each("louver.post", "base.cladding", CLEARANCE, spec.stage_clearance),
+        *_each("louver.ring", "base.cladding base.corner", CLEARANCE, ring, 1),
+        # louver frame and panels
+        *_each("louver.post", "louver.rail", GLUED, least=2),
+        *_each("louver.post.eave", "louver.post.gable", BEARING),
+        *_each("louver.rail", "louver.rail", BEARING),
+        *_each("louver.bed", "louver.rail.bottom", GLUED, least=1),
+        *_each("louver.sill", "louver.bed", GLUED, least=1),
+        *_each("louver.sill", "louver.post", CLEARANCE, panel, 2),
+        *_each("louver.bed", "louver.post", CLEARANCE, panel, 2),
+        *_each("louver.stile", "louver.sill", BEARING, least=1),
+        *_each("louver.stile", "louver.post", CLEARANCE, panel, 1),
+        *_each("louver.stile", "louver.rail.top", CLEARANCE, panel, 1),
+        *_each("louver.stile", "louver.head", BEARING, least=1),
+        *_each("louver.mullion", "louver.sill louver.head", BEARING, least=1),
+        *_each("louver.slat", "louver.stile", GLUED, least=1),
+        *_each("louver.slat", "louver.mullion", GLUED),
+        *_each("louver.head", "louver.rail.top", CLEARANCE, panel, 1),
+        # ring, trim, screen
+        *_each("louver.ring", "louver.sill", BEARING, least=1),
+        *_each("louver.ring", "louver.post", BEARING, least=2),
+        *_each("louver.ring", "louver.ring", GLUED, least=2),
+        *_each("louver.trim", "louver.ring", CLEARANCE, spec.trim_clearance, 1),
+        *_each("louver.trim", "louver.post louver.stile", BEARING, least=1),
+        *_each("louver.trim", "louver.trim louver.rail.top louver.head", BEARING),
+        *_each("louver.frieze", "louver.head louver.rail.top", BEARING, least=1),
+        *_each("louver.frieze", "louver.trim", BEARING, least=2),
+        *_each("louver.frieze", "louver.stile louver.post", BEARING),
+        *_each("louver.screen", "louver.sill louver.head", BEARING, least=1),
+        *_each("louver.screen", "louver.stile", BEARING, least=2),
+        *_each("louver.screen", "louver.slat louver.mullion", BEARING),
+        *_each("louver.batten", "louver.screen", BEARING, least=1),
+        *_each("louver.batten.level", "louver.batten.upright", BEARING, least=2),
+        # roof stage
+        *_each("roof.plate", "louver.rail.top louver.trim louver.frieze", BEARING, least=1),
+        *_each("roof.plate", "louver.post", BEARING),
+        *_each("roof.plate", "roof.plate", GLUED, least=2),
+        *_each("roof.hip", "roof.plate roof.kingpost", BEARING, least=1),
+        *_each("roof.jack", "roof.plate roof.hip", BEARING, least=1),
+        *_each("roof.common", "roof.plate roof.kingpost", BEARING, least=1),
+        *_each("roof.bedmould", "roof.plate roof.soffit", BEARING, least=1),
+        *_each("roof.bedmould", "roof.hip roof.jack roof.common louver.trim louver.frieze", BEARING),
+        *_each("roof.soffit", "louver.trim", CLEARANCE, 2.0),
+        *_each("roof.soffit", "louver.frieze", CLEARANCE, 2.0),
+        *_each("roof.soffit", "roof.hip", BEARING, least=2),
+        *_each("roof.soffit", "roof.jack roof.common", BEARING),
+        *_each("roof.soffit", "roof.soffit", GLUED, least=2),
+        *_each("roof.fascia", "roof.soffit", BEARING, least=1),
+        *_each("roof.fascia", "roof.hip", BEARING, least=2),
+        *_each("roof.fascia", "roof.jack roof.common", BEARING),
+        *_each("roof.fascia", "roof.fascia", GLUED, least=2),
+        *_each("roof.sheathing", "roof.hip", BEARING, least=2),
+        *_each("roof.sheathing", "roof.fascia", BEARING, least=1),
+        *_each("roof.sheathing", "roof.jack roof.common", BEARING),
+        *_each("roof.sheathing", "roof.sheathing", BEARING, least=2),
+        *_each("roof.bearer", "roof.plate", BEARING, least=2),
+        *_each("roof.step", "roof.bearer", BEARING, least=1),
+    ]
+
+
+Patch = tuple[Vec, float, tuple[Vec, ...]]
+
+
+@dataclass(frozen=True)
+class Stands:
+    """A piece with its faces in the assembly frame, sorted by the way they look, and its box."""
+
+    piece: Piece
+    part: Part
+    patches: dict[Vec, list[Patch]]
+    low: Vec
+    high: Vec
+
+
+def stands(piece: Piece, part: Part) -> Stands:
+    """A piece's faces (convex patches of them) in the assembly frame."""
+    patches: dict[Vec, list[Patch]] = {}
+    points: list[Vec] = []
+    for cell in board_solid(part.board):
+        for facet in cell:
+            normal = piece.placement.direction(facet.plane.normal)
+            corners = tuple(piece.placement.point(p) for p in facet.points)
+            points.extend(corners)
+            patches.setdefault(_key(normal), []).append((normal, dot(normal, corners[0]), corners))
+    low = (min(p[0] for p in points), min(p[1] for p in points), min(p[2] for p in points))
+    high = (max(p[0] for p in points), max(p[1] for p in points), max(p[2] for p in points))
+    return Stands(piece, part, patches, low, high)
+
+
+def _key(normal: Vec, sense: float = 1.0) -> Vec:
+    """A direction rounded so that equal ones compare equal; ±0 made one."""
+    return (round(sense * normal[0], 6) + 0.0, round(sense * normal[1], 6) + 0.0, round(sense * normal[2], 6) + 0.0)
+
+
+def facing_area(a: Stands, b: Stands, gap: float) -> float:
+    """How much of the two pieces' faces look at each other at a distance of ``gap`` (mm²)."""
+    total = 0.0
+    for key, mine in a.patches.items():
+        for normal, offset, corners in mine:
+            for _, other, facing in b.patches.get(_key(key, -1.0), ()):
+                if abs(-other - offset - gap) < GAP_ERROR:
+                    total += _shared_area(corners, facing, normal)
+    return total
+
+
+def _shared_area(a: tuple[Vec, ...], b: tuple[Vec, ...], normal: Vec) -> float:
+    """Area common to two convex polygons seen along ``normal``; ``b`` runs clockwise, as it faces ``a``."""
+    rest: list[Vec] = list(a)
+    for i, start in enumerate(b):
+        side = sub(b[(i + 1) % len(b)], start)
+        inward = _turned(side, normal)
+        limit = dot(inward, start)
+        rest = _kept(rest, inward, limit)
+        if len(rest) < 3:
+            return 0.0
+    return abs(dot(newell(tuple(rest)), normal)) / 2.0
+
+
+def _turned(side: Vec, normal: Vec) -> Vec:
+    return (side[1] * normal[2] - side[2] * normal[1], side[2] * normal[0] - side[0] * normal[2],
+            side[0] * normal[1] - side[1] * normal[0])
+
+
+def _kept(points: list[Vec], inward: Vec, limit: float) -> list[Vec]:
+    """The part of a convex polygon with inward·p ≥ limit."""
+    out: list[Vec] = []
+    for i, p in enumerate(points):
+        q = points[(i + 1) % len(points)]
+        hp, hq = dot(inward, p) - limit, dot(inward, q) - limit
+        if hp >= 0.0:
+            out.append(p)
+        if (hp > 0.0 > hq) or (hp < 0.0 < hq):
+            share = hp / (hp - hq)
+            out.append((p[0] + share * (q[0] - p[0]), p[1] + share * (q[1] - p[1]), p[2] + share * (q[2] - p[2])))
+    return out
+
+
+def near(a: Stands, b: Stands, reach: float) -> bool:
+    """True when the boxes of two pieces come within ``reach`` of each other."""
+    return all(a.low[i] <= b.high[i] + reach and b.low[i] <= a.high[i] + reach for i in range(3))
+
+
+def all_standing(parts: Iterable[Part]) -> list[Stands]:
+    """Every piece of the parts with its faces."""
+    return [stands(piece, part) for part in parts for piece in part.pieces]
+
+
+def joints_of(parts: tuple[Part, ...], spec: Spec) -> tuple[Joint, ...]:
+    """Every joint that the rules name and the pieces make, each pair of pieces once."""
+    by_kind: dict[str, list[Stands]] = {}
+    for each in all_standing(parts):
+        by_kind.setdefault(each.piece.kind, []).append(each)
+    found: dict[tuple[str, str], Joint] = {}
+    for rule in rules(spec):
+        for a, b in _candidates(rule, by_kind):
+            pair = (a.piece.id, b.piece.id)
+            if pair in found or pair[::-1] in found or not near(a, b, rule.gap + 1.0):
+                continue
+            if facing_area(a, b, rule.gap) > LEAST_CONTACT:
+                found[pair] = Joint(*pair, rule.kind, rule.gap)
+    return (*found.values(), *_under_heads(parts))
+
+
+def _candidates(rule: Rule, by_kind: dict[str, list[Stands]]) -> Iterator[tuple[Stands, Stands]]:
+    for first, firsts in by_kind.items():
+        if not matches(first, rule.first):
+            continue
+        for second, seconds in by_kind.items():
+            if matches(second, rule.second):
+                yield from ((a, b) for a in firsts for b in seconds if a is not b)
+
+
+def matches(kind: str, family: str) -> bool:
+    """True for a kind that is one of a space-separated list of kinds or families."""
+    return any(kind == name or kind.startswith(name + ".") for name in family.split())
+
+
+def _under_heads(parts: tuple[Part, ...]) -> list[Joint]:
+    """The line contacts: the top slat of each panel (or each half of it) just meets the head rail."""
+    slats = [piece for part in parts if part.kind.id == "louver.slat" for piece in part.pieces]
+    heads = [piece for part in parts if part.kind.id == "louver.head" for piece in part.pieces]
+    top = max((slat.index for slat in slats), default=0)
+    return [Joint(slat.id, head.id, LINE_CONTACT, 0.0)
+            for slat in slats if slat.index == top for head in heads if head.side == slat.side]
+
+
+def undeclared(assembly: Assembly) -> list[tuple[str, str]]:
+    """Pairs of pieces that touch with no joint between them."""
+    known = {frozenset((j.first, j.second)) for j in assembly.joints}
+    pieces = all_standing(assembly.parts)
+    return [(a.piece.id, b.piece.id) for i, a in enumerate(pieces) for b in pieces[i + 1:]
+            if frozenset((a.piece.id, b.piece.id)) not in known and near(a, b, 0.01)
+            and facing_area(a, b, 0.0) > LEAST_CONTACT]
+
+
+def missing(assembly: Assembly, spec: Spec) -> list[str]:
+    """Sentences for pieces that have fewer joints by a rule than the rule asks for."""
+    kinds = {piece.id: piece.kind for piece in assembly.pieces}
+    lacking: list[str] = []
+    for rule in rules(spec):
+        if not rule.least or not any(matches(kind, rule.second) for kind in kinds.values()):
+            continue
+        for piece, kind in kinds.items():
+            if matches(kind, rule.first):
+                count = sum(1 for j in assembly.joints if j.kind == rule.kind and piece in (j.first, j.second)
+                            and matches(kinds[j.second if j.first == piece else j.first], rule.second))
+                if count < rule.least:
+                    lacking.append(f"{piece} has {count} {rule.kind} joints with {rule.second}, not {rule.least}.")
+    return lacking

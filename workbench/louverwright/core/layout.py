@@ -1,0 +1,35 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""``layout(spec) → Assembly``: every part of the vent, trimmed by the assembly's planes."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from .assembly import Assembly
+from .base import base_members
+from .cap import roof_members
+from .cutting import Member, board_of
+from .dimensions import Sizes, sizes
+from .joints import joints_of
+from .kinds import KINDS
+from .louver import louver_members
+from .marks import Placed, parts_of
+from .spec import Spec
+
+
+def members(spec: Spec, at: Sizes) -> list[Member]:
+    """Every stick of the vent, uncut."""
+    return [*base_members(spec, at), *louver_members(spec, at), *roof_members(spec, at)]
+
+
+@lru_cache(maxsize=16)
+def layout(spec: Spec) -> Assembly:
+    """The assembly of a checked spec (see ``checks.check``).
+
+    Raises LayoutError where the planes leave nothing of a part; for a spec that passed the checks
+    that would be a fault of this program.
+    """
+    at = sizes(spec)
+    placed = [Placed(member, *board_of(member), at.plan.v(member.side)) for member in members(spec, at)]
+    parts = parts_of(placed, {kind.id: spec.values[kind.stock] for kind in KINDS})
+    return Assembly(parts, joints_of(parts, spec))

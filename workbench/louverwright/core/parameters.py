@@ -1,0 +1,226 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The one parameter table.  Adding a parameter is adding a row here.
+
+FreeCAD's properties and their tooltips, the validation, the scenario-file
+reader, the reference in the documentation and the JSON Schema are all made
+from these rows; nothing else lists parameters.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+LENGTH, ANGLE, COUNT, NUMBER = "length", "angle", "count", "number"
+CHOICE, SWITCH, TEXT, STOCK = "choice", "switch", "text", "stock"
+
+#: What a value of each kind is measured in, inside the program.
+UNITS = {LENGTH: "mm", ANGLE: "°", COUNT: "", NUMBER: "", CHOICE: "", SWITCH: "", TEXT: "", STOCK: ""}
+
+VENT, PAPER = "vent", "paper"
+
+
+@dataclass(frozen=True)
+class Parameter:
+    """One row.
+
+    ``default``, ``low`` and ``high`` are in mm or degrees; the limits are allowed
+    values themselves unless ``open_high`` is set.  ``auto`` says what 0 (or an empty
+    stock name) stands for, and is empty where 0 has no such meaning.  ``forms``
+    are the forms of stock that fit.  ``scope`` tells parameters of the vent itself
+    from those that only change the printed paper.
+    """
+
+    name: str
+    kind: str
+    group: str
+    default: Any
+    doc: str
+    low: float | None = None
+    high: float | None = None
+    open_high: bool = False
+    choices: tuple[str, ...] = ()
+    forms: tuple[str, ...] = ()
+    auto: str = ""
+    scope: str = VENT
+    since: str = "0.1.0"
+
+    @property
+    def unit(self) -> str:
+        """The unit of the value inside the program."""
+        return UNITS[self.kind]
+
+    @property
+    def property_name(self) -> str:
+        """The name as a FreeCAD property: RoofPitch for roof_pitch."""
+        return "".join(word.capitalize() for word in self.name.split("_"))
+
+    @property
+    def label(self) -> str:
+        """The name in plain words: 'roof pitch'."""
+        return self.name.replace("_", " ")
+
+
+def _length(name: str, group: str, default: float, doc: str, low: float, high: float, auto: str = "") -> Parameter:
+    return Parameter(name, LENGTH, group, default, doc, low, high, auto=auto)
+
+
+def _angle(name: str, group: str, default: float, doc: str, low: float, high: float, **more: Any) -> Parameter:
+    return Parameter(name, ANGLE, group, default, doc, low, high, **more)
+
+
+def _count(name: str, group: str, default: int, doc: str, low: int, high: int, auto: str = "") -> Parameter:
+    return Parameter(name, COUNT, group, default, doc, low, high, auto=auto)
+
+
+def _choice(name: str, group: str, choices: tuple[str, ...], doc: str, **more: Any) -> Parameter:
+    return Parameter(name, CHOICE, group, choices[0], doc, choices=choices, **more)
+
+
+def _stock(name: str, doc: str, *forms: str) -> Parameter:
+    return Parameter(name, STOCK, "Stock", "", doc, forms=forms, auto="the list's usual stock for this use")
+
+
+ROOF, SIZE, FRAME, CLADDING = "Barn roof", "Size", "Frame", "Cladding"
+LOUVERS, CAP, GAPS, AIR, JOB, SHOP = "Louvers", "Vent roof", "Clearances", "Air", "Job", "Shop"
+
+PARAMETERS: tuple[Parameter, ...] = (
+    # ---- the job
+    Parameter("project", TEXT, JOB, "", "Name of the job, as it stands in the report's title block."),
+    Parameter("notes", TEXT, JOB, "", "Remarks of your own, printed on the report's first page."),
+    Parameter("survey_note", TEXT, ROOF, "", "How the pitch was measured, as it is to stand in the report."),
+    # ---- the barn's roof
+    _angle("pitch_left", ROOF, 33.69, "Pitch of the slope on your left when you look along the vent's +X axis, "
+           "from the level.", 0.0, 75.0, open_high=True),
+    _angle("pitch_right", ROOF, 33.69, "Pitch of the slope on your right when you look along the vent's +X axis, "
+           "from the level.", 0.0, 75.0, open_high=True),
+    _angle("pitch_error", ROOF, 0.5, "How far the measured pitch may be off; the report says what it opens up at "
+           "the foot.", 0.0, 5.0),
+    _length("ridge_length", ROOF, 0.0, "Length of unbroken ridge that the vents share; 0 if it does not matter.",
+            0.0, 500_000.0, auto="not given"),
+    _length("ridge_offset", ROOF, 0.0, "How far the vent's axis stands to the left of the ridge (to the right if "
+            "negative).", -5_000.0, 5_000.0),
+    _length("seat_depth", ROOF, 0.0, "How far legs and soles sit below the roof's finished surface, square to the "
+            "slope: 0 on the covering, the covering's thickness on the deck.", 0.0, 300.0),
+    _length("ridge_cap_height", ROOF, 12.0, "How far the barn's ridge cap stands above its covering; soles and "
+            "cladding are relieved over it. 0 if the cap is taken away under the vent.", 0.0, 150.0),
+    _length("ridge_cap_width", ROOF, 200.0, "Width of the barn's ridge cap, level, both slopes together.",
+            0.0, 1_000.0),
+    # ---- size
+    _count("vents", SIZE, 1, "How many equal vents share the ridge.", 1, 24),
+    Parameter("width_rule", NUMBER, SIZE, 1.25, "Trade's rule for the width: inches of vent for each foot of its "
+              "share of the ridge (1.25 is 104 mm per metre).", 1.0, 1.5),
+    _length("width", SIZE, 900.0, "Width of the vent over the cladding.", 300.0, 3_600.0,
+            auto="by the width rule from the ridge length"),
+    _length("base_height", SIZE, 0.0, "Height of the base's top above the ridge.", 150.0, 2_000.0,
+            auto="0.3 of the width, 150 mm at least"),
+    _length("louver_height", SIZE, 0.0, "Height of the louver stage's frame.", 250.0, 3_000.0,
+            auto="0.6 of the width"),
+    # ---- frame
+    _count("sides", FRAME, 4, "Number of sides of the plan.", 4, 4),
+    _choice("corner", FRAME, ("butt", "mitred"), "How planks turn a corner: the gable side runs through and the "
+            "eave side stops against it, or both are mitred."),
+    _length("post_face", FRAME, 0.0, "Width that a corner post shows on each face.", 40.0, 400.0,
+            auto="the frame stock's width"),
+    _length("bottom_rail_height", FRAME, 0.0, "Height above the ridge of the base's second rail on the gable sides "
+            "(its lower edge).", 0.0, 2_000.0, auto="no second rail"),
+    # ---- cladding
+    _choice("cladding", CLADDING, ("sheet", "boards"), "Sheet cladding, or upright boards with a gap."),
+    _length("board_gap", CLADDING, 3.0, "Gap between cladding boards.", 0.0, 20.0),
+    _length("corner_board_face", CLADDING, 89.0, "Width that a corner board shows on each face.", 40.0, 300.0),
+    # ---- louvers
+    _angle("slat_angle", LOUVERS, 45.0, "Slope of the slats from the level.", 25.0, 60.0),
+    _count("slat_count", LOUVERS, 0, "Slats in one panel, without the sill.", 1, 60,
+           auto="the fewest that hide the sky at the rain angle"),
+    _angle("rain_angle", LOUVERS, 30.0, "Steepest sight line, rising inward, that the slats must still block.",
+           0.0, 45.0),
+    _length("panel_depth", LOUVERS, 76.0, "Depth of a louver panel, which is the width of its stiles.", 40.0, 250.0),
+    _length("dado_depth", LOUVERS, 8.0, "Depth of the dados that take the slats.", 3.0, 25.0),
+    _length("dado_fit", LOUVERS, 0.2, "How much wider a dado is than the slat is thick.", 0.0, 1.0),
+    _choice("mullion", LOUVERS, ("automatic", "never", "always"), "A middle stile; automatic: where the clear width "
+            "passes the slats' span."),
+    _length("slat_span", LOUVERS, 900.0, "Longest clear width that a slat may bridge without a mullion.",
+            300.0, 2_000.0),
+    _angle("ring_slope", LOUVERS, 0.0, "Slope of the drip ring from the level.", 10.0, 45.0,
+           auto="the slats' slope, 45° at most"),
+    _length("ring_projection", LOUVERS, 25.0, "How far the drip ring reaches beyond the corner boards.",
+            10.0, 150.0),
+    _length("trim_lap", LOUVERS, 10.0, "How far trim laps over the stiles and the frieze over the head rail.",
+            3.0, 18.0),
+    Parameter("screen", SWITCH, LOUVERS, True, "Mesh with battens on the inner face of each panel."),
+    # ---- vent roof
+    _angle("roof_pitch", CAP, 35.0, "Pitch of the vent's roof faces from the level (not the slope of its hips).",
+           5.0, 70.0),
+    _length("overhang", CAP, 110.0, "From the plate's edge to the rafters' tails, level.", 40.0, 600.0),
+    _length("tail_depth", CAP, 60.0, "Plumb depth of the rafters' tails at the fascia.", 60.0, 300.0),
+    _length("heel_height", CAP, 0.0, "Plumb height of the roof sheathing's underside above the plate's outer edge.",
+            20.0, 400.0, auto="so that no rafter is notched deeper than a third"),
+    _count("rafters_per_side", CAP, -1, "Jack and common rafters on each side, between the hips; an odd number has "
+           "a common at mid-side. −1: automatic, by the sheathing's span.", -1, 12),
+    _length("sheathing_span", CAP, 900.0, "Widest clear distance between rafters that the roof sheathing may "
+            "bridge.", 200.0, 1_500.0),
+    _choice("sheathing_grain", CAP, ("along the eave", "up the slope"), "Direction of the roof sheathing's face "
+            "grain."),
+    _length("mast_diameter", CAP, 0.0, "Diameter of the mast through the roof for a vane or finial; 0 for none.",
+            15.0, 120.0, auto="no mast"),
+    # ---- clearances
+    _length("cladding_clearance", GAPS, 13.0, "Plumb height of the cladding's foot above the roof covering.",
+            0.0, 100.0),
+    _length("panel_clearance", GAPS, 1.5, "Gap between a louver panel and the posts and rail around it.", 0.5, 6.0),
+    _length("stage_clearance", GAPS, 2.0, "Gap all round where the louver stage drops inside the cladding.",
+            1.0, 10.0),
+    _length("ring_clearance", GAPS, 2.0, "Gap between the drip ring and the cladding and corner boards under it.",
+            1.0, 10.0),
+    _length("trim_clearance", GAPS, 4.0, "Joint to be caulked between trim and drip ring.", 3.0, 6.0),
+    # ---- air
+    Parameter("screen_factor", NUMBER, AIR, 1.0, "Share of the opening that the mesh leaves free (1/4 in hardware "
+              "cloth 1.0, 1/8 in mesh 0.8).", 0.2, 1.0),
+    Parameter("air_target", NUMBER, AIR, 0.0, "Net free area wanted from this vent, in square metres; 0 for no "
+              "target.", 0.0, 100.0, auto="no target"),
+    _length("opening_margin", AIR, 20.0, "Distance of the roof opening's edge from the inside of the legs.",
+            0.0, 300.0),
+    # ---- stock
+    Parameter("stock_list", TEXT, "Stock", "us", "Stock list: us, eu, or the path of a list of your own."),
+    _stock("frame_stock", "Legs, posts, rails, soles, mullions and bearer.", "dimension"),
+    _stock("rafter_stock", "Hips, jacks and commons.", "dimension"),
+    _stock("plate_stock", "Cap plates, laid flat.", "dimension"),
+    _stock("king_post_stock", "King post, square.", "post"),
+    _stock("cladding_stock", "Cladding: a sheet, or a board for board cladding.", "sheet", "board"),
+    _stock("corner_board_stock", "Corner boards of the base.", "board"),
+    _stock("slat_stock", "Slats and sills.", "board"),
+    _stock("stile_stock", "Stiles and head rails of the louver panels.", "board"),
+    _stock("ring_stock", "Drip ring.", "board"),
+    _stock("trim_stock", "Trim and frieze of the louver stage.", "board"),
+    _stock("sheathing_stock", "Roof sheathing.", "sheet"),
+    _stock("soffit_stock", "Soffit.", "sheet", "board"),
+    _stock("fascia_stock", "Fascia and bed mould.", "board"),
+    _stock("screen_stock", "Screen mesh.", "mesh"),
+    _stock("batten_stock", "Battens that hold the screen.", "board"),
+    # ---- paper and shop: they change the paper, never the vent
+    _choice("paper_units", SHOP, ("mm", "in", "ft-in"), "Unit of lengths on the report.", scope=PAPER),
+    Parameter("millimetre_step", NUMBER, SHOP, 0.5, "Millimetres are rounded to this on the report.", 0.1, 5.0,
+              scope=PAPER),
+    Parameter("inch_fraction", COUNT, SHOP, 16, "Inches are rounded to one part in so many on the report.", 8, 64,
+              scope=PAPER),
+    _choice("paper_size", SHOP, ("A4", "Letter"), "Paper that the report is laid out for.", scope=PAPER),
+    _angle("saw_tilt", SHOP, 45.0, "How far your saw's blade tilts from upright.", 0.0, 60.0, scope=PAPER),
+    _angle("saw_mitre", SHOP, 60.0, "How far your saw's gauge swings from square.", 0.0, 70.0, scope=PAPER),
+    Parameter("saw_depth", LENGTH, SHOP, 75.0, "Thickest stock that your saw cuts with its blade upright.",
+              20.0, 300.0, scope=PAPER),
+    Parameter("saw_crosscut", LENGTH, SHOP, 305.0, "Widest stock that your saw crosscuts.", 80.0, 3_000.0,
+              scope=PAPER),
+    Parameter("shortest_piece", LENGTH, SHOP, 200.0, "Shortest piece that you let your saw cut without a holder.",
+              50.0, 600.0, scope=PAPER),
+)
+
+BY_NAME: dict[str, Parameter] = {p.name: p for p in PARAMETERS}
+
+
+def parameter(name: str) -> Parameter:
+    """The row called ``name``.  Raises KeyError for a name that is not in the table."""
+    return BY_NAME[name]
+
+
+def defaults() -> dict[str, Any]:
+    """Every parameter with its default value."""
+    return {p.name: p.default for p in PARAMETERS}

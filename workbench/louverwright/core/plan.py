@@ -1,0 +1,186 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The planes of the assembly that parts are trimmed by: the plan's sides and corners, and the barn's roof.
+
+Assembly frame: origin at the ridge under the vent's axis, +X along the ridge, +Y across it, +Z up.
+On side ``k``: ``r`` is the distance outward from the axis along ``u``, ``l`` the distance along the
+side to the right as seen from outside, along ``v``.  In every plane returned the waste lies beyond it.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from .geometry import Z_AXIS, Placement, Plane, Vec, add, cross, dot, scale, turned, unit
+
+LEFT, RIGHT = -1, 1
+ENDS = (LEFT, RIGHT)
+
+
+@dataclass(frozen=True)
+class Plan:
+    """A regular plan of ``sides`` sides, one of which faces along +X."""
+
+    sides: int
+
+    @property
+    def slope(self) -> float:
+        """T = tan(180°/n): half length of a side for each millimetre of its distance from the axis."""
+        return math.tan(math.pi / self.sides)
+
+    def u(self, side: int) -> Vec:
+        """Outward normal of a side, level."""
+        return turned(360.0 * (side % self.sides) / self.sides)
+
+    def v(self, side: int) -> Vec:
+        """Direction along a side, to the right as seen from outside."""
+        return cross(Z_AXIS, self.u(side))
+
+    def point(self, side: int, r: float, along: float, z: float) -> Vec:
+        """The point at (r, l, z) of a side (mm)."""
+        return add(add(scale(self.u(side), r), scale(self.v(side), along)), (0.0, 0.0, z))
+
+    def gable(self, side: int) -> bool:
+        """True for a side that faces along the ridge and so straddles it or stands square to it."""
+        return abs(dot(self.u(side), (1.0, 0.0, 0.0))) > 0.999
+
+    def neighbour(self, side: int, end: int) -> int:
+        """The side next to this one at its left (−1) or right (+1) end."""
+        return (side + end) % self.sides
+
+    # ---- planes
+
+    def outer(self, side: int, r: float) -> Plane:
+        """Waste outside the distance ``r`` from the axis."""
+        return Plane(self.u(side), r)
+
+    def inner(self, side: int, r: float) -> Plane:
+        """Waste inside the distance ``r`` from the axis."""
+        return self.outer(side, r).flipped()
+
+    def past(self, side: int, end: int, along: float) -> Plane:
+        """Waste further from the middle of the side than ``along`` (mm, positive), towards ``end``."""
+        return Plane(scale(self.v(side), float(end)), along)
+
+    def short_of(self, side: int, end: int, along: float) -> Plane:
+        """Waste nearer to the middle of the side, and beyond it, than ``along`` on the half at ``end``."""
+        return self.past(side, end, along).flipped()
+
+    def mitre(self, side: int, end: int) -> Plane:
+        """The vertical plane through the axis and the corner at ``end``; waste outside the side's sector."""
+        return Plane(scale(self.across(self.corner(side, end)), float(end)), 0.0)
+
+    def corner(self, side: int, end: int) -> int:
+        """The number of the corner at an end of a side: corner k lies between sides k and k + 1."""
+        return side if end == RIGHT else (side - 1) % self.sides
+
+    def toward(self, corner: int) -> Vec:
+        """Level direction from the axis to a corner."""
+        return turned((corner + 0.5) * 360.0 / self.sides)
+
+    def across(self, corner: int) -> Vec:
+        """Level direction square to a corner's, anticlockwise: towards side ``corner + 1``."""
+        return cross(Z_AXIS, self.toward(corner))
+
+    # ---- frames for sticks
+
+    def upright(self, side: int) -> Placement:
+        """X up, marked face outside; the reference edge lies to the right."""
+        return Placement.from_axes((0.0, 0.0, 0.0), Z_AXIS, self.u(side))
+
+    def level(self, side: int) -> Placement:
+        """X along the side to the right, marked face outside; the reference edge lies below."""
+        return Placement.from_axes((0.0, 0.0, 0.0), self.v(side), self.u(side))
+
+    def flat(self, side: int) -> Placement:
+        """X along the side to the right, marked face up; the reference edge lies outside."""
+        return Placement.from_axes((0.0, 0.0, 0.0), self.v(side), Z_AXIS)
+
+    def sloping(self, side: int, degrees: float, r: float, z: float) -> Placement:
+        """X along the side, marked face up on a slope that falls outward; its origin at (r, z)."""
+        tilt = math.radians(degrees)
+        normal = add(scale(self.u(side), math.sin(tilt)), scale(Z_AXIS, math.cos(tilt)))
+        return Placement.from_axes(self.point(side, r, 0.0, z), self.v(side), normal)
+
+    def slope_plane(self, side: int, degrees: float, r: float, z: float) -> Plane:
+        """The plane through (r, z) that falls outward by ``degrees``; waste above it."""
+        return Plane.through(self.point(side, r, 0.0, z), self.sloping(side, degrees, r, z).z)
+
+
+def above(z: float) -> Plane:
+    """Waste above the level ``z``."""
+    return Plane(Z_AXIS, z)
+
+
+def below(z: float) -> Plane:
+    """Waste below the level ``z``."""
+    return above(z).flipped()
+
+
+@dataclass(frozen=True)
+class BarnRoof:
+    """The two slopes of the barn, met in a level ridge along X at y = ``ridge`` and z = 0 (mm, degrees)."""
+
+    left: float
+    right: float
+    ridge: float = 0.0
+
+    def slopes(self, raised: float = 0.0, square: float = 0.0) -> tuple[Plane, Plane]:
+        """Left (+Y) and right slope, waste below; what lies below both is under the roof.
+
+        ``raised`` lifts the surface plumb, ``square`` lifts it square to the slope (mm).
+        """
+        planes = []
+        for pitch, hand in ((self.left, 1.0), (self.right, -1.0)):
+            p = math.radians(pitch)
+            plane = Plane.through((0.0, self.ridge, raised), (0.0, -hand * math.sin(p), -math.cos(p)))
+            planes.append(plane.moved(-square))
+        return planes[0], planes[1]
+
+    def height(self, y: float) -> float:
+        """Height of the covering at ``y`` (mm; 0 at the ridge, negative elsewhere)."""
+        away = y - self.ridge
+        return -abs(away) * math.tan(math.radians(self.left if away > 0 else self.right))
+
+    def cap(self, height: float, width: float, clearance: float = 0.0) -> tuple[Plane, ...]:
+        """The waste that clears a ridge cap: ``height`` square to the slopes, ``width`` level, both slopes together."""
+        left, right = self.slopes(clearance, height)
+        half = width / 2.0
+        return (left, right, Plane((0.0, 1.0, 0.0), self.ridge - half), Plane((0.0, -1.0, 0.0), -self.ridge - half))
+
+    def rake(self, plan: Plan, side: int, slope: int) -> Vec:
+        """Direction of the roof line on a side's outer face, towards +l: 0 the left slope, 1 the right."""
+        normal = self.slopes()[slope].normal
+        line = cross(normal, plan.u(side))
+        return unit(line if dot(line, plan.v(side)) > 0 else scale(line, -1.0))
+
+
+@dataclass(frozen=True)
+class ButtCorner:
+    """Gable-side slabs run through; eave-side slabs stop against their backs."""
+
+    plan: Plan
+
+    def stop(self, side: int, end: int, r_inner: float, r_outer: float) -> Plane:
+        """The plane that ends a slab between two distances from the axis at one end."""
+        through = self.plan.gable(side)
+        return self.plan.outer(self.plan.neighbour(side, end), r_outer if through else r_inner)
+
+
+@dataclass(frozen=True)
+class MitredCorner:
+    """Both slabs stop on the mitre plane."""
+
+    plan: Plan
+
+    def stop(self, side: int, end: int, r_inner: float, r_outer: float) -> Plane:
+        """The plane that ends a slab at one end; it does not depend on the slab."""
+        return self.plan.mitre(side, end)
+
+
+CornerRule = ButtCorner | MitredCorner
+
+
+def corner_rule(plan: Plan, corner: str) -> CornerRule:
+    """The corner rule by its name in the parameter table; a plan that is not square is always mitred."""
+    return ButtCorner(plan) if corner == "butt" and plan.sides == 4 else MitredCorner(plan)

@@ -1,0 +1,213 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""A piece of wood with plane faces, kept as convex cells that share no volume.
+
+Cutting only ever takes away the common part of some half-spaces (one for a saw
+cut, three for a dado, two for a bird's-mouth), so every solid of the vent is a
+box less a few convex wastes.  Splitting the cells by the waste's planes keeps
+all of it exact: volume, centre of gravity, extents and corners need no kernel.
+Round holes are not part of this; see ``board.py``.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from .geometry import Plane, Vec, add, cross, dot, newell, scale, sub, unit
+
+#: Two points nearer than this (mm) are one: far below any saw, far above rounding of floats.
+COINCIDENT = 1e-6
+
+
+@dataclass(frozen=True)
+class Facet:
+    """One convex face of a cell: outward plane, the name of what made it, corners anticlockwise from outside."""
+
+    plane: Plane
+    name: str
+    points: tuple[Vec, ...]
+
+
+Cell = tuple[Facet, ...]
+Solid = tuple[Cell, ...]
+
+#: The names of a blank's six faces in the board frame (saw-table position: marked face up).
+REFERENCE_EDGE, FAR_EDGE = "reference edge", "far edge"
+HIDDEN_FACE, MARKED_FACE = "hidden face", "marked face"
+END_A, END_B = "end A", "end B"
+
+
+def box(low: Vec, high: Vec) -> Cell:
+    """The block between two opposite corners (mm), its faces named as a blank's."""
+    (x0, y0, z0), (x1, y1, z1) = low, high
+    a, b, c, d = (x0, y0, z0), (x1, y0, z0), (x1, y1, z0), (x0, y1, z0)
+    e, f, g, h = (x0, y0, z1), (x1, y0, z1), (x1, y1, z1), (x0, y1, z1)
+    return (
+        Facet(Plane((-1.0, 0.0, 0.0), -x0), END_A, (a, e, h, d)),
+        Facet(Plane((1.0, 0.0, 0.0), x1), END_B, (b, c, g, f)),
+        Facet(Plane((0.0, -1.0, 0.0), -y0), REFERENCE_EDGE, (a, b, f, e)),
+        Facet(Plane((0.0, 1.0, 0.0), y1), FAR_EDGE, (d, h, g, c)),
+        Facet(Plane((0.0, 0.0, -1.0), -z0), HIDDEN_FACE, (a, d, c, b)),
+        Facet(Plane((0.0, 0.0, 1.0), z1), MARKED_FACE, (e, f, g, h)),
+    )
+
+
+def clip(cell: Cell, plane: Plane, name: str) -> Cell | None:
+    """What of a cell lies on the kept side of ``plane``; the new face is called ``name``.
+
+    Returns the cell itself when nothing is cut and None when nothing is left.
+    """
+    heights = {p: plane.height(p) for facet in cell for p in facet.points}
+    if max(heights.values()) <= COINCIDENT:
+        return cell
+    if min(heights.values()) >= -COINCIDENT:
+        return None
+    crossings: dict[tuple[Vec, Vec], Vec] = {}
+    kept: list[Facet] = []
+    rim: dict[Vec, None] = {}
+    for facet in cell:
+        points = _clip_polygon(facet.points, heights, crossings)
+        if len(points) < 3:
+            continue
+        kept.append(Facet(facet.plane, facet.name, points))
+        rim.update((p, None) for p in points if abs(heights.get(p, 0.0)) <= COINCIDENT)
+    cap = _around(list(rim), plane.normal)
+    if len(cap) >= 3:
+        kept.append(Facet(plane, name, cap))
+    return tuple(kept)
+
+
+def _clip_polygon(
+    points: tuple[Vec, ...], heights: dict[Vec, float], crossings: dict[tuple[Vec, Vec], Vec]
+) -> tuple[Vec, ...]:
+    """A convex polygon's kept part; crossings are shared, so that neighbours get the very same corner."""
+    out: list[Vec] = []
+    for i, a in enumerate(points):
+        b = points[(i + 1) % len(points)]
+        ha, hb = heights[a], heights[b]
+        if ha <= COINCIDENT:
+            out.append(a)
+        if (ha < -COINCIDENT and hb > COINCIDENT) or (ha > COINCIDENT and hb < -COINCIDENT):
+            low, high = (a, b) if a < b else (b, a)
+            if (low, high) not in crossings:
+                share = heights[low] / (heights[low] - heights[high])
+                crossings[low, high] = add(low, scale(sub(high, low), share))
+            out.append(crossings[low, high])
+    return tuple(dict.fromkeys(out))
+
+
+def _around(points: list[Vec], normal: Vec) -> tuple[Vec, ...]:
+    """Points of a convex plane polygon put in order, anticlockwise about ``normal``."""
+    distinct: list[Vec] = []
+    for p in points:
+        if all(max(abs(p[i] - q[i]) for i in range(3)) > COINCIDENT for q in distinct):
+            distinct.append(p)
+    if len(distinct) < 3:
+        return ()
+    centre = scale(_sum(distinct), 1.0 / len(distinct))
+    first = unit(sub(distinct[0], centre))
+    second = cross(normal, first)
+    distinct.sort(key=lambda p: math.atan2(dot(sub(p, centre), second), dot(sub(p, centre), first)))
+    return tuple(distinct)
+
+
+def _sum(points: Iterable[Vec]) -> Vec:
+    total = (0.0, 0.0, 0.0)
+    for p in points:
+        total = add(total, p)
+    return total
+
+
+def waste_name(name: str, index: int, count: int) -> str:
+    """The name of the face that plane ``index`` of a cut leaves; a single saw cut keeps the cut's own name."""
+    return name if count == 1 else f"{name}/{index + 1}"
+
+
+def remove(solid: Solid, waste: Sequence[Plane], name: str) -> Solid:
+    """The solid less the common part of the half-spaces beyond every plane of ``waste``."""
+    out: list[Cell] = []
+    for cell in solid:
+        out.extend(_remove_from_cell(cell, waste, name))
+    return tuple(out)
+
+
+def _remove_from_cell(cell: Cell, waste: Sequence[Plane], name: str) -> list[Cell]:
+    pieces: list[Cell] = []
+    rest: Cell | None = cell
+    for i, plane in enumerate(waste):
+        assert rest is not None
+        face = waste_name(name, i, len(waste))
+        outside = clip(rest, plane, face)
+        if outside is rest:
+            return [cell]
+        if outside is not None:
+            pieces.append(outside)
+        rest = clip(rest, plane.flipped(), face)
+        if rest is None:
+            return [cell]
+    return pieces
+
+
+def common(cell: Cell, planes: Sequence[Plane]) -> Cell | None:
+    """The part of a cell that lies beyond every plane (inside the waste), or None."""
+    rest: Cell | None = cell
+    for plane in planes:
+        if rest is None:
+            return None
+        rest = clip(rest, plane.flipped(), "")
+    return rest
+
+
+def needed_planes(solid: Solid, waste: Sequence[Plane]) -> tuple[Plane, ...]:
+    """The planes of a waste that really bound it inside ``solid``; () when it takes nothing away.
+
+    A saddle over the ridge is one plane for a part that lies on one slope and a
+    V for a part that straddles the ridge: this is where the one becomes the other.
+    """
+    if not any(common(cell, waste) for cell in solid):
+        return ()
+    needed = list(waste)
+    for plane in waste:
+        others = [p for p in needed if p is not plane]
+        spared = any(_reaches(common(cell, others), plane) for cell in solid)
+        if not spared and others:
+            needed = others
+    return tuple(needed)
+
+
+def _reaches(cell: Cell | None, plane: Plane) -> bool:
+    """True when some of the cell lies on the kept side of the plane."""
+    return cell is not None and any(plane.height(p) < -COINCIDENT for f in cell for p in f.points)
+
+
+def corners(solid: Solid) -> list[Vec]:
+    """Every corner of every cell, each once (exact repeats only)."""
+    return list(dict.fromkeys(p for cell in solid for facet in cell for p in facet.points))
+
+
+def extents(solid: Solid) -> tuple[Vec, Vec]:
+    """The lowest and the highest x, y, z of a solid (mm)."""
+    points = corners(solid)
+    xs, ys, zs = zip(*points, strict=True)
+    return (min(xs), min(ys), min(zs)), (max(xs), max(ys), max(zs))
+
+
+def volume_and_centre(solid: Solid) -> tuple[float, Vec]:
+    """Volume (mm³) and centre of gravity (mm), by tetrahedra from a corner of each cell."""
+    total, moment = 0.0, (0.0, 0.0, 0.0)
+    for cell in solid:
+        apex = cell[0].points[0]
+        for facet in cell:
+            for i in range(1, len(facet.points) - 1):
+                a, b, c = facet.points[0], facet.points[i], facet.points[i + 1]
+                v = dot(sub(a, apex), cross(sub(b, apex), sub(c, apex))) / 6.0
+                total += v
+                moment = add(moment, scale(add(add(apex, a), add(b, c)), v / 4.0))
+    return total, scale(moment, 1.0 / total)
+
+
+def surface_area(points: tuple[Vec, ...]) -> float:
+    """Area (mm²) of a plane polygon."""
+    area = newell(points)
+    return math.sqrt(dot(area, area)) / 2.0

@@ -1,0 +1,164 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The frozen description of the vent that is wanted, and the sentences that refuse one that cannot be built."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+from typing import Any
+
+from .parameters import (
+    ANGLE,
+    BY_NAME,
+    CHOICE,
+    COUNT,
+    LENGTH,
+    NUMBER,
+    PAPER,
+    PARAMETERS,
+    STOCK,
+    SWITCH,
+    TEXT,
+    Parameter,
+    defaults,
+)
+from .stock import Stock, StockList
+from .units import LengthStyle, format_angle, format_length
+
+_PLAIN = LengthStyle("mm", 0.1)
+
+
+@dataclass(frozen=True)
+class Finding:
+    """One reason why a vent cannot be built: what, where, how much, the limit, and what would cure it.
+
+    ``field`` is the parameter's name (empty where no one parameter is to blame).
+    """
+
+    code: str
+    field: str
+    value: str
+    limit: str
+    cure: str
+
+    @property
+    def sentence(self) -> str:
+        """The finding as the user reads it."""
+        where = BY_NAME[self.field].label.capitalize() if self.field in BY_NAME else self.field
+        value = f" is {self.value}" if self.value else ""
+        return f"{where}{value}: {self.limit}. {self.cure}"
+
+
+class SpecError(ValueError):
+    """A vent that cannot be built; carries every finding, and its text is all their sentences."""
+
+    def __init__(self, findings: tuple[Finding, ...]) -> None:
+        super().__init__("\n".join(finding.sentence for finding in findings))
+        self.findings = findings
+
+
+@dataclass(frozen=True)
+class Spec:
+    """Every parameter with its value (mm, degrees), and the stock chosen for each use.
+
+    Parameters are read as attributes: ``spec.roof_pitch``.  A stock parameter gives a ``Stock``.
+    """
+
+    values: Mapping[str, Any]
+
+    def __getattr__(self, name: str) -> Any:
+        try:
+            return self.values[name]
+        except KeyError:
+            raise AttributeError(name) from None
+
+    def __hash__(self) -> int:
+        return hash(tuple(sorted((k, repr(v)) for k, v in self.values.items())))
+
+
+def length_text(mm: float) -> str:
+    """A length as findings write it: millimetres to 0.1."""
+    return format_length(mm, _PLAIN)
+
+
+def shown(parameter: Parameter, value: Any) -> str:
+    """A parameter's value with its unit."""
+    if parameter.kind == LENGTH:
+        return length_text(value)
+    return format_angle(value, 2) if parameter.kind == ANGLE else str(value)
+
+
+def make_spec(values: Mapping[str, Any], stock: StockList) -> Spec:
+    """The spec of the given values over the defaults (mm, degrees; stock by its name in the list).
+
+    Raises SpecError with every value that is of the wrong kind or out of its limits, every unknown
+    name, and every stock that the list does not have.  What goes together is checked by ``checks``.
+    """
+    findings = [Finding("unknown", name, "", f"“{name}” is not a parameter", "See the list of parameters.")
+                for name in values if name not in BY_NAME]
+    full = {**defaults(), **{name: value for name, value in values.items() if name in BY_NAME}}
+    chosen: dict[str, Any] = {}
+    for row in PARAMETERS:
+        wrong = _stock(row, full[row.name], stock, chosen) if row.kind == STOCK else _plain(row, full[row.name])
+        if wrong:
+            findings.append(wrong)
+        elif row.kind != STOCK:
+            chosen[row.name] = full[row.name]
+    if findings:
+        raise SpecError(tuple(findings))
+    return Spec(MappingProxyType(chosen))
+
+
+def _stock(row: Parameter, name: Any, stock: StockList, chosen: dict[str, Any]) -> Finding | None:
+    wanted = name or stock.usual.get(row.name, "")
+    item: Stock | None = next((i for i in stock.items if i.name == wanted), None)
+    if item is None:
+        return Finding("no stock", row.name, f"“{wanted}”", f"the stock list “{stock.name}” has no such item",
+                       "Choose one of: " + ", ".join(i.name for i in stock.items if i.form in row.forms) + ".")
+    if item.form not in row.forms:
+        return Finding("wrong form", row.name, f"“{wanted}”", f"it is a {item.form}, and the use needs a "
+                       + " or ".join(row.forms), "Choose one of: "
+                       + ", ".join(i.name for i in stock.items if i.form in row.forms) + ".")
+    chosen[row.name] = item
+    return None
+
+
+def _plain(row: Parameter, value: Any) -> Finding | None:
+    """The finding for a value that is of the wrong kind or out of its own limits."""
+    if row.kind in (LENGTH, ANGLE, NUMBER, COUNT):
+        return _number(row, value)
+    if row.kind == CHOICE and value not in row.choices:
+        return Finding("choice", row.name, f"“{value}”", "it must be one of " + ", ".join(row.choices),
+                       f"Choose {row.choices[0]}.")
+    if row.kind == SWITCH and not isinstance(value, bool):
+        return Finding("switch", row.name, f"“{value}”", "it must be yes or no", "Write yes or no.")
+    if row.kind == TEXT and not isinstance(value, str):
+        return Finding("text", row.name, f"{value!r}", "it must be text", "Put it in quotes.")
+    return None
+
+
+def _number(row: Parameter, value: Any) -> Finding | None:
+    whole = row.kind == COUNT
+    good = isinstance(value, (int, float)) and not isinstance(value, bool) and math.isfinite(value)
+    if not good or (whole and value != int(value)):
+        kind = "a whole number" if whole else "a number"
+        return Finding("not a number", row.name, f"“{value}”", f"it must be {kind}", "Write a number.")
+    if row.auto and value == 0:
+        return None
+    low, high = row.low, row.high
+    too_low = low is not None and value < low
+    too_high = high is not None and (value >= high if row.open_high else value > high)
+    if not (too_low or too_high):
+        return None
+    zero = f", or 0 ({row.auto})" if row.auto else ""
+    bound = "less than" if row.open_high else "at most"
+    limits = f"it must be at least {shown(row, low)} and {bound} {shown(row, high)}{zero}"
+    cure = f"Set it to {shown(row, low)} or more." if too_low else f"Set it below {shown(row, high)}."
+    return Finding("out of limits", row.name, shown(row, value), limits, cure)
+
+
+def vent_values(spec: Spec) -> dict[str, Any]:
+    """The values that make the vent what it is, without those that only change the paper."""
+    return {row.name: spec.values[row.name] for row in PARAMETERS if row.scope != PAPER}

@@ -1,0 +1,55 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""Core boards and placements as FreeCAD shapes: faces straight from the core, a boolean only for round holes."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+import FreeCAD
+import Part
+
+from ..core.assembly import Board, board_shell
+from ..core.assembly import Part as VentPart
+from ..core.geometry import Placement, Vec
+
+
+def vector(p: Vec) -> FreeCAD.Vector:
+    """A core point or direction as a FreeCAD vector."""
+    return FreeCAD.Vector(*p)
+
+
+def freecad_placement(placement: Placement) -> FreeCAD.Placement:
+    """A core placement as FreeCAD's."""
+    x, y, z, o = placement.x, placement.y, placement.z, placement.origin
+    return FreeCAD.Placement(FreeCAD.Matrix(
+        x[0], y[0], z[0], o[0],
+        x[1], y[1], z[1], o[1],
+        x[2], y[2], z[2], o[2],
+        0.0, 0.0, 0.0, 1.0))
+
+
+@lru_cache(maxsize=512)
+def board_shape(board: Board) -> Part.Shape:
+    """The solid of a board, in the board frame.  Shared by all its pieces: copy before changing it."""
+    shell = board_shell(board)
+    points = [vector(p) for p in shell.points]
+    faces = []
+    for face in shell.faces:
+        wires = [Part.makePolygon([*(points[i] for i in loop), points[loop[0]]]) for loop in face.loops]
+        faces.append(Part.Face(wires) if len(wires) > 1 else Part.Face(wires[0]))
+    solid = Part.Solid(Part.Shell(faces))
+    for bore in board.bores:
+        hole = Part.makeCylinder(bore.diameter / 2.0, bore.length, vector(bore.start), vector(bore.direction))
+        solid = solid.cut(hole).Solids[0]
+    return solid
+
+
+def piece_shapes(part: VentPart) -> list[Part.Shape]:
+    """The solids of a part's pieces, placed in the assembly frame."""
+    shape = board_shape(part.board)
+    out = []
+    for piece in part.pieces:
+        placed = shape.copy()
+        placed.Placement = freecad_placement(piece.placement)
+        out.append(placed)
+    return out

@@ -1,0 +1,174 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The report as one HTML file: styles and drawings inline, no script, nothing fetched.
+
+It reads on a screen and on a phone, and prints on A4 or Letter: table heads repeat, rows, figures and
+groups stay whole, and the foot of each page carries the report's footer where the browser can do so.
+"""
+
+from __future__ import annotations
+
+from html import escape
+from itertools import count
+
+from louverwright.report.html_style import style_sheet
+from louverwright.report.page import (
+    Block,
+    Bullets,
+    CellLike,
+    Column,
+    Figure,
+    Heading,
+    PageBreak,
+    Pairs,
+    Para,
+    Report,
+    Row,
+    Table,
+    Together,
+    as_cell,
+)
+from louverwright.report.svg import number, to_svg
+
+PAPERS = ("A4", "Letter")
+LONG_WORD = 24      # letters; a longer word may be broken in a table, rather than push it off the paper
+
+
+def to_html(report: Report, paper: str = "A4") -> str:
+    """The whole file as text, to be written as UTF-8. ValueError for a paper that is not in PAPERS."""
+    if paper not in PAPERS:
+        raise ValueError(f"Paper {paper!r} is not one of {', '.join(PAPERS)}.")
+    title, subtitle = _text(report.title), _text(report.subtitle)
+    return "\n".join([
+        "<!DOCTYPE html>",
+        f'<html lang="{_quoted(report.language)}">',
+        "<head>",
+        '<meta charset="utf-8">',
+        '<meta name="viewport" content="width=device-width, initial-scale=1">',
+        '<meta name="generator" content="Louverwright">',
+        f"<title>{title}</title>",
+        f"<style>\n{style_sheet(paper, report)}\n</style>",
+        "</head>",
+        "<body>",
+        f'<header class="title-block">\n<div class="names">\n<h1>{title}</h1>',
+        f'<p class="subtitle">{subtitle}</p>' if report.subtitle else "",
+        f"</div>\n{_pairs_list(report.title_block, 'facts', 1)}\n</header>",
+        f"<main>\n{_Body().blocks(report.blocks)}\n</main>",
+        f"<footer>{_text(report.footer)}</footer>",
+        "</body>",
+        "</html>",
+        "",
+    ])
+
+
+def _text(text: str) -> str:
+    return escape(text, quote=False)
+
+
+def _quoted(text: str) -> str:
+    return escape(text, quote=True)
+
+
+def _pairs_list(rows: tuple[tuple[str, str], ...], kind: str, lines: int) -> str:
+    items = "\n".join(f"<div><dt>{_text(label)}</dt><dd>{_text(value)}</dd></div>" for label, value in rows)
+    longest = max((len(label) for label, _ in rows), default=0)
+    return f'<dl class="{kind}" style="--lines:{lines};--label:{longest}">\n{items}\n</dl>'
+
+
+class _Body:
+    """Writes blocks in order; keeps the last heading's depth and a count that makes ids unique."""
+
+    def __init__(self) -> None:
+        self._depth = 1
+        self._numbers = count(1)
+
+    def blocks(self, blocks: tuple[Block, ...]) -> str:
+        """The blocks one below the other; a page break marks the block after it."""
+        written: list[str] = []
+        breaking = False
+        for block in blocks:
+            if isinstance(block, PageBreak):
+                breaking = bool(written)
+                continue
+            text = self._block(block)
+            written.append(f'<div class="new-page">\n{text}\n</div>' if breaking else text)
+            breaking = False
+        return "\n".join(written)
+
+    def _block(self, block: Block) -> str:
+        if isinstance(block, Heading):
+            return self._heading(block)
+        if isinstance(block, Para):
+            kind = "" if block.style == "normal" else f' class="{block.style}"'
+            return f"<p{kind}>{_text(block.text)}</p>"
+        if isinstance(block, Bullets):
+            return "<ul>\n" + "\n".join(f"<li>{_text(item)}</li>" for item in block.items) + "\n</ul>"
+        if isinstance(block, Pairs):
+            return _pairs_list(block.rows, f"pairs columns-{block.columns}", max(1, block.lines))
+        if isinstance(block, Table):
+            return self._table(block)
+        if isinstance(block, Figure):
+            return self._figure(block)
+        if isinstance(block, Row):
+            return self._row(block)
+        if isinstance(block, Together):
+            return f'<div class="together">\n{self.blocks(block.blocks)}\n</div>'
+        raise TypeError(f"{block!r} is not a block of a report.")
+
+    def _heading(self, heading: Heading) -> str:
+        """The title is h1; a level never skips one, so that the outline stays in order."""
+        self._depth = min(heading.level + 1, self._depth + 1)
+        anchor = f' id="{_quoted(heading.anchor)}"' if heading.anchor else ""
+        return f'<h{self._depth} class="level-{heading.level}"{anchor}>{_text(heading.text)}</h{self._depth}>'
+
+    def _row(self, row: Row) -> str:
+        sides = "\n".join(
+            f'<div style="flex:{number(100 * width)} 1 0">\n{self.blocks((block,))}\n</div>'
+            for block, width in zip(row.blocks, row.widths, strict=True))
+        return f'<div class="row">\n{sides}\n</div>'
+
+    def _figure(self, figure: Figure) -> str:
+        drawing = to_svg(figure.drawing, f"figure-{next(self._numbers)}", figure.caption)
+        caption = f"\n<figcaption>{_text(figure.caption)}</figcaption>" if figure.caption else ""
+        return f"<figure>\n{drawing}{caption}\n</figure>"
+
+    def _table(self, table: Table) -> str:
+        ident = f"table-{next(self._numbers)}"
+        caption = f'<caption id="{ident}">{_text(table.caption)}</caption>' if table.caption else ""
+        named = f' role="region" aria-labelledby="{ident}" tabindex="0"' if caption else ""
+        whole = sum(column.width_share for column in table.columns)
+        widths = "".join(f'<col style="width:{number(100 * c.width_share / whole)}%">' for c in table.columns)
+        head = "".join(f'<th scope="col"{_classes(_kinds(c))}>{_text(c.title)}</th>' for c in table.columns)
+        rows = "\n".join(_table_row(row, table.columns) for row in table.rows)
+        note = f'\n<p class="note">{_text(table.note)}</p>' if table.note else ""
+        kind = ' class="wide"' if len(table.columns) > 8 else ""
+        return (f'<div class="table"{named}>\n<table{kind}>\n{caption}<colgroup>{widths}</colgroup>\n'
+                f"<thead><tr>{head}</tr></thead>\n<tbody>\n{rows}\n</tbody>\n</table>{note}\n</div>")
+
+
+def _kinds(column: Column) -> list[str]:
+    return [] if column.align == "left" else [column.align]
+
+
+def _classes(kinds: list[str]) -> str:
+    return f' class="{" ".join(kinds)}"' if kinds else ""
+
+
+def _table_row(row: tuple[CellLike, ...], columns: tuple[Column, ...]) -> str:
+    pairs = enumerate(zip(row, columns, strict=True))
+    cells = [_table_cell(cell, column, index == 0) for index, (cell, column) in pairs]
+    return f"<tr>{''.join(cells)}</tr>"
+
+
+def _table_cell(content: CellLike, column: Column, first: bool) -> str:
+    """The first cell of a row is its heading, to a screen reader if not to the eye."""
+    cell = as_cell(content)
+    text = _text(cell.text)
+    if cell.link:
+        text = f'<a href="#{_quoted(cell.link)}">{text}</a>'
+    if cell.bold:
+        text = f"<strong>{text}</strong>"
+    anchor = f' id="{_quoted(cell.anchor)}"' if cell.anchor else ""
+    tag = "th" if first else "td"
+    scope = ' scope="row"' if first else ""
+    kinds = _kinds(column) + ["long"] * any(len(word) > LONG_WORD for word in cell.text.split())
+    return f"<{tag}{scope}{anchor}{_classes(kinds)}>{text}</{tag}>"
