@@ -205,6 +205,8 @@ PARAMETERS: tuple[Parameter, ...] = (
     _choice("paper_size", SHOP, ("A4", "Letter"), "Paper that the report is laid out for.", scope=PAPER),
     _angle("saw_tilt", SHOP, 45.0, "How far your saw's blade tilts from upright.", 0.0, 60.0, scope=PAPER),
     _angle("saw_mitre", SHOP, 60.0, "How far your saw's gauge swings from square.", 0.0, 70.0, scope=PAPER),
+    _angle("saw_compound", SHOP, 45.0, "Largest mitre at which your saw's blade still tilts fully; beyond it the tilt "
+           "falls to nothing at the largest mitre.", 0.0, 70.0, scope=PAPER),
     Parameter("saw_depth", LENGTH, SHOP, 75.0, "Thickest stock that your saw cuts with its blade upright.",
               20.0, 300.0, scope=PAPER),
     Parameter("saw_crosscut", LENGTH, SHOP, 305.0, "Widest stock that your saw crosscuts.", 80.0, 3_000.0,

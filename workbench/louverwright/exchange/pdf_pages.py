@@ -14,7 +14,6 @@ from types import MappingProxyType
 from louverwright.exchange.pdf_layout import pieces_of
 from louverwright.exchange.pdf_pieces import (
     BOUND,
-    FREE,
     GROUPED,
     GUTTER,
     HAIR,
@@ -214,7 +213,7 @@ def _lines(texts: list[tuple[str, Style]], width: float, frame: Frame, between: 
         lines = wrap(text, width, style, frame.measure) if text else []
         marks = set_lines(lines, 0.0, 0.0, width, style, frame.measure, align)
         pieces += [Piece(len(lines) * style.line, marks, before=between)] if lines else []
-    return Piece(height_of(pieces), stacked(pieces), hold=FREE)
+    return Piece(height_of(pieces), stacked(pieces))
 
 
 def _running_head(report: Report, frame: Frame) -> Piece:

@@ -34,7 +34,7 @@ def _check_anchor(anchor: str) -> None:
 
 @dataclass(frozen=True)
 class Heading:
-    """A heading; level 1 is a chapter (a part, a list), 2 a section of it, 3 a sub-section."""
+    """A heading; level 1 is a chapter (the parts, a list), 2 a section of it (a part), 3 a sub-section."""
 
     text: str
     level: int = 1

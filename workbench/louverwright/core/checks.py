@@ -1,0 +1,159 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""Whether a vent can be built: what must go together, all findings at once.
+
+Limits of single values are the parameter table's (``spec.make_spec``); here are those that sizes set each
+other.  A spec that passes builds.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Iterator, Mapping
+from functools import lru_cache
+from typing import Any
+
+from . import checks_cap, checks_louver
+from .dimensions import Sizes, sizes, width_of
+from .layout import layout
+from .parameters import BY_NAME
+from .spec import Finding, Spec, SpecError, length_text, make_spec
+from .stock import StockList
+
+#: A leg shorter than this below its rail cannot hold the base to the roof (mm).
+LEAST_LEG = 40.0
+#: Soles and the rails over them keep at least this far apart (mm).
+LEAST_ROOM = 5.0
+
+
+def checked_spec(values: Mapping[str, Any], stock: StockList) -> Spec:
+    """The spec of the given values, checked so far that it builds.  Raises SpecError with every finding."""
+    spec = make_spec(values, stock)
+    findings = check(spec)
+    if findings:
+        raise SpecError(findings)
+    return spec
+
+
+@lru_cache(maxsize=64)
+def check(spec: Spec) -> tuple[Finding, ...]:
+    """Every reason why the spec cannot be built; () for one that can."""
+    size = tuple(_width(spec))
+    if size:
+        return size
+    at = sizes(spec)
+    tests: tuple[Callable[[Spec, Sizes], Iterator[Finding]], ...] = (
+        _frame, _seat, _soles, _cladding, *checks_louver.CHECKS, *checks_cap.CHECKS)
+    findings = tuple(finding for test in tests for finding in test(spec, at))
+    return findings or tuple(_blanks(spec))
+
+
+def _width(spec: Spec) -> Iterator[Finding]:
+    width, row = width_of(spec), BY_NAME["width"]
+    assert row.low is not None and row.high is not None
+    if not width:
+        yield Finding("width", "width", "0", "no ridge length is given to size the vent by",
+                      "Give the width, or the ridge length.")
+    elif not row.low <= width <= row.high:
+        yield Finding("width", "width", length_text(width), f"by the width rule from the ridge; it must be between "
+                      f"{length_text(row.low)} and {length_text(row.high)}",
+                      "Give the width, or another number of vents.")
+
+
+def _frame(spec: Spec, at: Sizes) -> Iterator[Finding]:
+    base = at.base
+    if base.post_face > base.frame_w:
+        yield Finding("post face", "post_face", length_text(base.post_face),
+                      f"it cannot be wider than the frame stock, {length_text(base.frame_w)}",
+                      "Choose wider frame stock, or a narrower post face.")
+    if base.post_face < base.frame_t + 20.0:
+        yield Finding("post face", "post_face", length_text(base.post_face),
+                      f"the eave-side plank is narrower by the frame's thickness {length_text(base.frame_t)} and "
+                      "needs 20 mm", f"Set it to {length_text(base.frame_t + 20.0)} or more.")
+
+
+def _seat(spec: Spec, at: Sizes) -> Iterator[Finding]:
+    """The ridge passes between the legs, and every leg reaches from the roof to its rail."""
+    base = at.base
+    opening = base.frame_r * at.plan.slope - base.post_face
+    if abs(spec.ridge_offset) > opening - 30.0:
+        yield Finding("ridge", "ridge_offset", length_text(spec.ridge_offset),
+                      f"the ridge must pass between the legs, {length_text(max(0.0, opening - 30.0))} from the axis "
+                      "at most", "Move the vent nearer to the ridge, or make it wider.")
+        return
+    highest = max(_seat_height(spec, at, y) for y in (-base.frame_r, -opening, opening, base.frame_r))
+    leg = base.top - base.frame_w - highest
+    if leg < LEAST_LEG:
+        yield Finding("leg", "base_height", length_text(base.top),
+                      f"a leg has only {length_text(max(0.0, leg))} below its rail and needs {length_text(LEAST_LEG)}",
+                      f"Raise it to {length_text(math.ceil(base.top + LEAST_LEG - leg))} or more.")
+    inner = opening - abs(spec.ridge_offset)
+    if spec.ridge_cap_height and spec.ridge_cap_width / 2.0 > inner:
+        yield Finding("ridge cap", "ridge_cap_width", length_text(spec.ridge_cap_width),
+                      f"the cap would lie under the legs, which stand {length_text(inner)} from the ridge",
+                      "Take the cap away under the vent and set its height to 0, or make the vent wider.")
+
+
+def _seat_height(spec: Spec, at: Sizes, y: float) -> float:
+    away = y - at.roof.ridge
+    pitch = math.radians(at.roof.left if away > 0 else at.roof.right)
+    return at.roof.height(y) - spec.seat_depth / math.cos(pitch)
+
+
+def _soles(spec: Spec, at: Sizes) -> Iterator[Finding]:
+    base = at.base
+    steepest = math.radians(max(at.roof.left, at.roof.right))
+    left = base.frame_w - base.frame_t * math.tan(steepest)
+    if left < 20.0:
+        yield Finding("sole", "pitch_left", f"{math.degrees(steepest):.1f}°",
+                      f"a sole on the eave side keeps only {length_text(max(0.0, left))} of its width on so steep a "
+                      "roof and needs 20 mm", "Choose wider frame stock.")
+    depth = spec.ridge_cap_height + spec.seat_depth
+    if spec.ridge_cap_height and depth > base.frame_w / 2.0:
+        yield Finding("sole", "ridge_cap_height", length_text(spec.ridge_cap_height),
+                      f"with the seat depth it takes {length_text(depth)} of a sole, more than half its width",
+                      "Take the cap away under the vent and set its height to 0, or choose wider frame stock.")
+    flattest = math.radians(min(at.roof.left, at.roof.right))
+    top = max((base.frame_w - spec.seat_depth) / math.cos(angle) for angle in (steepest, flattest))
+    rail_under = base.top - base.frame_w
+    if rail_under < top + LEAST_ROOM:
+        yield Finding("sole", "base_height", length_text(base.top),
+                      f"the soles reach {length_text(top)} above the ridge and would meet the top rail at "
+                      f"{length_text(rail_under)}",
+                      f"Raise it to {length_text(math.ceil(top + LEAST_ROOM + base.frame_w))} or more.")
+    low = spec.bottom_rail_height
+    if low and not top <= low <= rail_under - base.frame_w:
+        yield Finding("bottom rail", "bottom_rail_height", length_text(low),
+                      f"it must lie between the soles and the top rail, {length_text(top)} to "
+                      f"{length_text(rail_under - base.frame_w)}", "Set it to 0 for none, or raise the base.")
+
+
+def _cladding(spec: Spec, at: Sizes) -> Iterator[Finding]:
+    base = at.base
+    form = spec.cladding_stock.form
+    if (spec.cladding == "boards") != (form == "board"):
+        yield Finding("cladding", "cladding_stock", f"“{spec.cladding_stock.name}”",
+                      f"it is a {form}, and the cladding is to be {spec.cladding}",
+                      "Choose the other cladding, or other stock.")
+    face, wide = spec.corner_board_face, spec.corner_board_stock.width
+    if face > wide:
+        yield Finding("corner board", "corner_board_face", length_text(face),
+                      f"it cannot be wider than its stock, {length_text(wide)}",
+                      "Choose wider corner board stock, or a narrower face.")
+    if face < base.corner_t + 20.0:
+        yield Finding("corner board", "corner_board_face", length_text(face),
+                      "the eave-side board is narrower by its thickness and needs 20 mm",
+                      f"Set it to {length_text(base.corner_t + 20.0)} or more.")
+
+
+def _blanks(spec: Spec) -> Iterator[Finding]:
+    """Blanks that the stock sold cannot give."""
+    for part in layout(spec).parts:
+        size, stock = part.board.size, part.stock
+        for given, most, what in ((size[0], max(stock.lengths), "long"), (size[1], stock.width, "wide"),
+                                  (size[2], stock.thickness, "thick")):
+            if given > most + 1e-6:
+                cure = ("Join it on a rafter or choose a smaller vent or a larger sheet." if stock.form == "sheet"
+                        else "Choose other stock or a smaller vent.")
+                yield Finding("blank", part.kind.stock, f"“{stock.name}”",
+                              f"{part.mark} ({part.name}) must be {length_text(given)} {what}, and it is sold "
+                              f"{length_text(most)} {what}", cure)

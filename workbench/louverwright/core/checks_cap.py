@@ -1,0 +1,137 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""What the roof stage's sizes set each other; see ``checks``."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+
+from .cap import FASCIA_DROP, STEP_BORE, rafter_lines
+from .dimensions import MAST_WOOD, NOTCH_SHARE, Sizes
+from .spec import Finding, Spec, length_text
+
+#: Least width of a bearing on the plate, of the plate on the frame, and of a seat (mm).
+LEAST_BEARING = 20.0
+#: A bed mould narrower than this holds no screw (mm).
+LEAST_NAILER = 20.0
+#: A bay between rafters narrower than this leaves no room to nail (mm, centre to centre).
+LEAST_BAY = 120.0
+#: A king post shorter than this does not hold the hips' heads (mm).
+LEAST_POST = 60.0
+
+
+def _slopes(at: Sizes) -> list[tuple[str, float]]:
+    """The rafters there are, with their slopes in radians."""
+    hip = [("hip", math.radians(at.cap.hip_slope))]
+    return hip + ([("jack or common", math.radians(at.cap.pitch))] if at.cap.rafters else [])
+
+
+def _notch(spec: Spec, at: Sizes) -> Iterator[Finding]:
+    cap = at.cap
+    for name, slope in _slopes(at):
+        notch = cap.rafter_d - cap.heel * math.cos(slope)
+        most = NOTCH_SHARE * cap.rafter_d
+        if notch > most + 1e-6:
+            need = math.ceil((cap.rafter_d - most) / math.cos(slope))
+            yield Finding("notch", "heel_height", length_text(cap.heel),
+                          f"the {name} is notched {length_text(notch)}, deeper than a third of its depth, "
+                          f"{length_text(most)}", f"Raise it to {length_text(need)} or more, or take deeper rafters.")
+        elif notch < LEAST_BEARING * math.sin(slope):
+            yield Finding("seat", "heel_height", length_text(cap.heel),
+                          f"the {name} has less than {length_text(LEAST_BEARING)} of seat on the plate",
+                          f"Lower it below {length_text(cap.rafter_d / math.cos(slope) - LEAST_BEARING * math.tan(slope))}.")
+
+
+def _tail(spec: Spec, at: Sizes) -> Iterator[Finding]:
+    cap = at.cap
+    deepest = min(cap.rafter_d / math.cos(slope) for _, slope in _slopes(at)) - 2.0
+    if spec.tail_depth > deepest:
+        yield Finding("tail", "tail_depth", length_text(spec.tail_depth),
+                      f"the rafters are only {length_text(deepest)} deep plumb and would not reach the soffit",
+                      f"Set it to {length_text(math.floor(deepest))} or less, or take deeper rafters.")
+
+
+def _eave(spec: Spec, at: Sizes) -> Iterator[Finding]:
+    cap, louver = at.cap, at.louver
+    nailer = cap.plate_top - cap.soffit_top
+    if nailer < LEAST_NAILER:
+        yield Finding("soffit", "overhang", length_text(spec.overhang),
+                      f"the soffit would lie {length_text(nailer)} below the plate's top and leave no nailer",
+                      "Make the overhang wider, the roof steeper, or the tails deeper.")
+    low = cap.soffit_top - cap.soffit_t - FASCIA_DROP
+    open_to = louver.rail_under - spec.panel_clearance - spec.trim_lap
+    if low < open_to:
+        yield Finding("soffit", "overhang", length_text(spec.overhang),
+                      f"the fascia would hang {length_text(open_to - low)} below the top of the louvers and hide them",
+                      "Make the overhang narrower, the roof flatter, the heel higher or the tails thinner.")
+    if nailer > spec.fascia_stock.width:
+        yield Finding("bed mould", "fascia_stock", f"“{spec.fascia_stock.name}”",
+                      f"the bed mould is {length_text(nailer)} wide and the stock {length_text(spec.fascia_stock.width)}",
+                      "Choose wider fascia stock, or a narrower overhang.")
+
+
+def _plate(spec: Spec, at: Sizes) -> Iterator[Finding]:
+    cap, louver = at.cap, at.louver
+    bearing = louver.frame_r - (cap.plate_r - cap.plate_w)
+    if bearing < LEAST_BEARING:
+        yield Finding("plate", "plate_stock", f"“{spec.plate_stock.name}”",
+                      f"it bears on {length_text(max(0.0, bearing))} of the frame and needs {length_text(LEAST_BEARING)}",
+                      "Choose wider plate stock, or thinner trim.")
+
+
+def _king_post(spec: Spec, at: Sizes) -> Iterator[Finding]:
+    cap, plan = at.cap, at.plan
+    name, has = f"“{spec.king_post_stock.name}”", length_text(2.0 * cap.post_apothem)
+    need = cap.rafter_t / (2.0 * plan.slope)
+    if cap.post_flats > plan.sides:
+        need = cap.rafter_t / (2.0 * math.tan(math.pi / (2.0 * plan.sides)))
+    if cap.post_apothem < need:
+        why = "hips and commons" if cap.post_flats > plan.sides else "hips"
+        yield Finding("king post", "king_post_stock", name, f"{why} would collide on a post {has} thick; it must be "
+                      f"{length_text(2.0 * need)}",
+                      "Choose a thicker post, or an even number of rafters a side." if why != "hips"
+                      else "Choose a thicker post.")
+    if cap.mast and cap.post_apothem < cap.mast / 2.0 + MAST_WOOD:
+        yield Finding("mast", "mast_diameter", length_text(spec.mast_diameter),
+                      f"a post {has} thick must keep {length_text(MAST_WOOD)} of wood around the bore",
+                      "Choose a thinner mast, or a thicker post.")
+    if cap.post_top - cap.post_bottom < LEAST_POST:
+        yield Finding("king post", "roof_pitch", f"{cap.pitch:g}°",
+                      f"the king post would be {length_text(max(0.0, cap.post_top - cap.post_bottom))} long",
+                      "Make the roof flatter, or the rafters deeper.")
+
+
+def _mast(spec: Spec, at: Sizes) -> Iterator[Finding]:
+    cap, base = at.cap, at.base
+    if not cap.mast:
+        return
+    if cap.rafters % 2:
+        yield Finding("mast", "rafters_per_side", str(cap.rafters),
+                      "a common at mid-side stands where the mast's bearer lies",
+                      "Set an even number of rafters, or −1 for automatic.")
+    if cap.bearer_half - (cap.plate_r - cap.plate_w) < LEAST_BEARING:
+        yield Finding("mast", "heel_height", length_text(cap.heel),
+                      f"the sheathing leaves the mast's bearer less than {length_text(LEAST_BEARING)} of plate",
+                      "Raise the heel, or take a shallower frame stock.")
+    if cap.mast > base.frame_w - 30.0 or base.frame_t < STEP_BORE + 14.0:
+        yield Finding("mast", "mast_diameter", length_text(spec.mast_diameter),
+                      f"its step is cut from frame stock {length_text(base.frame_w)} × {length_text(base.frame_t)}",
+                      "Choose a thinner mast, or larger frame stock.")
+    if cap.post_bottom < cap.plate_top + base.frame_w + base.frame_t + 10.0:
+        yield Finding("mast", "roof_pitch", f"{cap.pitch:g}°",
+                      "there is no room for bearer and step under the king post",
+                      "Make the roof steeper, or leave the mast out.")
+
+
+def _bays(spec: Spec, at: Sizes) -> Iterator[Finding]:
+    cap = at.cap
+    if not rafter_lines(at):
+        return
+    bay = 2.0 * cap.plate_r * at.plan.slope / (cap.rafters + 1)
+    if bay < LEAST_BAY:
+        yield Finding("rafters", "rafters_per_side", str(cap.rafters),
+                      f"they would stand {length_text(bay)} apart; {length_text(LEAST_BAY)} is the least",
+                      f"Take {max(0, math.floor(2.0 * cap.plate_r * at.plan.slope / LEAST_BAY) - 1)} or fewer.")
+
+
+CHECKS = (_notch, _tail, _eave, _plate, _king_post, _mast, _bays)

@@ -1,0 +1,142 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""What follows from a vent: sizes, air, weights.  One table of outputs, as the parameters have theirs."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import Any
+
+from .assembly import Assembly, Part, board_volume_and_centre
+from .dimensions import Sizes, sizes
+from .geometry import Vec, add, scale
+from .kinds import BASE, LOUVER, ROOF
+from .layout import layout
+from .sizing import net_free_area
+from .spec import Spec
+from .survey import opening_at_foot
+
+LENGTH, AREA, WEIGHT, ANGLE, COUNT, TEXT = "length", "area", "weight", "angle", "count", "text"
+
+
+@dataclass(frozen=True)
+class Output:
+    """One row: mm, mm², kg, degrees; ``section`` says under which head the report prints it."""
+
+    name: str
+    kind: str
+    doc: str
+    section: str = "size"
+
+    @property
+    def property_name(self) -> str:
+        """The name as a FreeCAD property; results do not share names with parameters."""
+        return "".join(word.capitalize() for word in self.name.split("_"))
+
+    @property
+    def label(self) -> str:
+        """The name in plain words."""
+        return self.name.replace("_", " ")
+
+
+OUTPUTS: tuple[Output, ...] = (
+    Output("overall_width", LENGTH, "Width of the vent over the cladding."),
+    Output("overall_height", LENGTH, "From the ridge to the roof's peak."),
+    Output("base_top", LENGTH, "Top of the base above the ridge."),
+    Output("stage_height", LENGTH, "Height of the louver stage's frame."),
+    Output("eave_width", LENGTH, "Width of the vent's roof over the fascia."),
+    Output("slats", COUNT, "Slats in one panel, without the sill."),
+    Output("slat_spacing", LENGTH, "From slat to slat, plumb."),
+    Output("slat_gap", LENGTH, "Clear gap between slats, square to them."),
+    Output("rain_overlap", LENGTH, "How far slats overlap at the rain angle."),
+    Output("hip_slope", ANGLE, "Slope of the hips, which is not the pitch of the faces."),
+    Output("rafters_each_side", COUNT, "Jacks and commons on each side."),
+    Output("heel", LENGTH, "Sheathing's underside above the plate's outer edge, plumb."),
+    Output("opening_left", LENGTH, "What the pitch's error opens up at the foot, left slope.", "survey"),
+    Output("opening_right", LENGTH, "What the pitch's error opens up at the foot, right slope.", "survey"),
+    Output("louver_area", AREA, "Net free area of the louvers: head and sill gaps are closed, screen taken off.", "air"),
+    Output("throat_area", AREA, "Clear area inside the base frame and the panels.", "air"),
+    Output("roof_opening_side", LENGTH, "Side of the opening to cut in the roof, level.", "air"),
+    Output("roof_opening_area", AREA, "Area of the opening in the roof, level; ridge board and rafters that stay "
+           "take from it.", "air"),
+    Output("free_area", AREA, "The least of louvers, throat and roof opening.", "air"),
+    Output("base_weight", WEIGHT, "Weight of the base.", "weight"),
+    Output("louver_weight", WEIGHT, "Weight of the louver stage.", "weight"),
+    Output("roof_weight", WEIGHT, "Weight of the roof stage, without its covering.", "weight"),
+    Output("total_weight", WEIGHT, "Weight of the vent, without covering, flashing and paint.", "weight"),
+    Output("centre_height", LENGTH, "Height of the centre of gravity above the ridge.", "weight"),
+    Output("roof_covering", AREA, "Area of the vent's roof to be covered.", "take-off"),
+    Output("hip_length", LENGTH, "Length of one hip of the covering, eave to peak.", "take-off"),
+    Output("eave_length", LENGTH, "Length of all eaves together.", "take-off"),
+    Output("pieces", COUNT, "Pieces to cut.", "count"),
+    Output("marks", COUNT, "Different marks.", "count"),
+)
+
+
+@lru_cache(maxsize=32)
+def figures(spec: Spec) -> Mapping[str, Any]:
+    """Every output of ``OUTPUTS`` by its name (mm, mm², kg, degrees)."""
+    at, assembly = sizes(spec), layout(spec)
+    return {**_sizes(spec, at), **_openings(spec, at), **_air(spec, at), **_weights(assembly), **_take_off(at),
+            "pieces": len(assembly.pieces), "marks": len(assembly.parts)}
+
+
+def _sizes(spec: Spec, at: Sizes) -> dict[str, Any]:
+    louver, cap = at.louver, at.cap
+    peak = cap.under(0.0) + cap.sheathing_t / math.cos(math.radians(cap.pitch))
+    return {
+        "overall_width": at.base.width, "overall_height": peak, "base_top": at.base.top,
+        "stage_height": louver.top - at.base.top, "eave_width": 2.0 * cap.eave_r, "slats": louver.slats,
+        "slat_spacing": louver.spacing, "slat_gap": louver.gap, "rain_overlap": louver.overlap(spec.rain_angle),
+        "hip_slope": cap.hip_slope, "rafters_each_side": cap.rafters, "heel": cap.heel,
+    }
+
+
+def _openings(spec: Spec, at: Sizes) -> dict[str, Any]:
+    """What the pitch's error opens at the far foot of each slope; 0 on a level roof."""
+    def opens(pitch: float, half: float) -> float:
+        return float(opening_at_foot(half, pitch, spec.pitch_error))
+
+    half = at.base.width / 2.0
+    return {"opening_left": opens(at.roof.left, half - at.roof.ridge),
+            "opening_right": opens(at.roof.right, half + at.roof.ridge)}
+
+
+def _air(spec: Spec, at: Sizes) -> dict[str, Any]:
+    louver, base, plan = at.louver, at.base, at.plan
+    louvers = float(net_free_area(louver.gap, louver.clear_width, louver.slats, plan.sides, spec.screen_factor))
+    throat = plan.sides * plan.slope * min(base.inner_r, louver.batten_r) ** 2
+    half = max(0.0, base.frame_r * plan.slope - base.post_face - spec.opening_margin)
+    opening = (2.0 * half) ** 2
+    return {"louver_area": louvers, "throat_area": throat, "roof_opening_side": 2.0 * half,
+            "roof_opening_area": opening, "free_area": min(louvers, throat, opening)}
+
+
+def weight_and_centre(parts: Iterable[Part]) -> tuple[float, Vec]:
+    """Weight (kg) and centre of gravity (mm, assembly frame) of parts; (0, origin) for none."""
+    total, moment = 0.0, (0.0, 0.0, 0.0)
+    for part in parts:
+        centre = board_volume_and_centre(part.board)[1]
+        for piece in part.pieces:
+            total += part.weight
+            moment = add(moment, scale(piece.placement.point(centre), part.weight))
+    return total, scale(moment, 1.0 / total) if total else moment
+
+
+def _weights(assembly: Assembly) -> dict[str, Any]:
+    stages = {stage: weight_and_centre(p for p in assembly.parts if p.kind.stage == stage)[0]
+              for stage in (BASE, LOUVER, ROOF)}
+    total, centre = weight_and_centre(assembly.parts)
+    return {"base_weight": stages[BASE], "louver_weight": stages[LOUVER], "roof_weight": stages[ROOF],
+            "total_weight": total, "centre_height": centre[2]}
+
+
+def _take_off(at: Sizes) -> dict[str, Any]:
+    cap, plan = at.cap, at.plan
+    half = cap.eave_r * plan.slope
+    q, hip = math.radians(cap.pitch), math.radians(cap.hip_slope)
+    face = half * cap.eave_r / math.cos(q)
+    return {"roof_covering": plan.sides * face, "eave_length": plan.sides * 2.0 * half,
+            "hip_length": cap.eave_r / math.cos(math.pi / plan.sides) / math.cos(hip)}

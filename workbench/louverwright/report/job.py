@@ -1,0 +1,109 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""What a report is made from: the spec, its assembly and figures, and who wants it when in which units."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Mapping
+from dataclasses import asdict, dataclass, is_dataclass
+from typing import Any
+
+from ..core.assembly import Assembly
+from ..core.dimensions import Sizes, sizes
+from ..core.figures import figures
+from ..core.layout import layout
+from ..core.parameters import BY_NAME
+from ..core.spec import Spec, vent_values
+from ..core.units import LengthStyle, format_angle, format_area, format_length, format_size, format_weight
+
+
+@dataclass(frozen=True)
+class Job:
+    """A checked spec with the date (as it is to be printed) and the model's revision."""
+
+    spec: Spec
+    date: str
+    revision: str
+    version: str
+
+    @property
+    def assembly(self) -> Assembly:
+        return layout(self.spec)
+
+    @property
+    def sizes(self) -> Sizes:
+        return sizes(self.spec)
+
+    @property
+    def figures(self) -> Mapping[str, Any]:
+        return figures(self.spec)
+
+    @property
+    def writer(self) -> Writer:
+        """How this report writes numbers."""
+        units = self.spec.paper_units
+        step = self.spec.millimetre_step if units == "mm" else self.spec.inch_fraction
+        return Writer(LengthStyle(units, step))
+
+    @property
+    def fingerprint(self) -> str:
+        return fingerprint(self.spec)
+
+
+@dataclass(frozen=True)
+class Writer:
+    """Numbers as the report prints them; every format takes its strings from here."""
+
+    style: LengthStyle
+
+    def bare(self, mm: float) -> str:
+        """A length in a table whose head names the unit; inches keep their mark."""
+        return format_length(mm, self.style, with_unit=self.style.system != "mm")
+
+    def length(self, mm: float) -> str:
+        """A length with its unit, which stays on the number's line."""
+        return format_length(mm, self.style).replace(" mm", "\u00a0mm")
+
+    def size(self, *lengths: float) -> str:
+        """Length × width × thickness."""
+        return format_size(lengths, self.style)
+
+    def angle(self, degrees: float) -> str:
+        """An angle to 0.1°."""
+        return format_angle(degrees)
+
+    def area(self, mm2: float) -> str:
+        """An area."""
+        return format_area(mm2, self.style)
+
+    def weight(self, kg: float) -> str:
+        """A weight."""
+        return format_weight(kg, self.style)
+
+    @property
+    def unit(self) -> str:
+        """The unit of lengths in words, for the title block."""
+        names = {"mm": "millimetres", "in": "inches", "ft-in": "feet and inches"}
+        step = f"to {self.style.step:g} mm" if self.style.system == "mm" else f"to 1/{self.style.step} in"
+        return f"{names[self.style.system]}, {step}; angles in degrees to 0.1°"
+
+
+def plain(value: Any) -> Any:
+    """A parameter's value as JSON has it; stock as its record."""
+    if is_dataclass(value) and not isinstance(value, type):
+        return {key: plain(each) for key, each in asdict(value).items()}
+    if isinstance(value, (tuple, list)):
+        return [plain(each) for each in value]
+    return value
+
+
+def fingerprint(spec: Spec) -> str:
+    """Eight hexadecimal digits of the SHA-256 of the parameters that shape the vent.
+
+    Parameters that only change the paper, the project's name and remarks do not count, so that the same
+    model always has the same fingerprint.
+    """
+    values = {name: plain(value) for name, value in vent_values(spec).items() if BY_NAME[name].group != "Job"}
+    text = json.dumps(values, sort_keys=True, ensure_ascii=False)
+    return hashlib.sha256(text.encode("utf-8")).hexdigest()[:8]

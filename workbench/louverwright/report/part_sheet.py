@@ -1,0 +1,335 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""One part in rows: everything that the report, the CSV and the JSON say of it, said once."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable
+from dataclasses import dataclass
+from functools import lru_cache
+
+from ..core.assembly import CORNER_CUT, CROSSCUT, RIP, Assembly, Cut, Part
+from ..core.geometry import Vec, dot
+from ..core.saw import ARRISES, SQUARE, EndSpan, Setting, end_of, end_spans, setting
+from ..core.solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE
+from ..core.spec import Spec
+from .job import Job, Writer
+from .joint_words import JointRow, corner_text, joint_rows
+from .saw_words import angles_text, beyond_saw, complement_text, lay_text, rip_words, row_of, saw_row, too_big
+
+#: Planes and lengths this near to level or plumb (sine of the angle) are level or plumb.
+LEVEL = 1e-9
+
+
+@dataclass(frozen=True)
+class CutRow:
+    """One saw cut: its place in the order, where, the two scales, how the piece lies, and where to mark it."""
+
+    number: str
+    where: str
+    name: str
+    set_to: str
+    lay: str
+    mark_at: str
+
+
+@dataclass(frozen=True)
+class PartSheet:
+    """All strings of one part."""
+
+    part: Part
+    mark: str
+    name: str
+    count: str
+    stock: str
+    finished: str
+    blank: str
+    grain: str
+    outside: str
+    hand: str
+    where: str
+    weight: str
+    finish: str
+    cuts: tuple[CutRow, ...]
+    joints: tuple[JointRow, ...]
+    order: str
+    meets: str
+    nested: str
+    complements: str
+    lengths: tuple[tuple[str, str, str, str], ...]
+    advice: tuple[str, ...]
+
+    @property
+    def facts(self) -> tuple[tuple[str, str], ...]:
+        """Label and value pairs for the part's block."""
+        rows = [("Stock", self.stock), ("Blank L × W × T", self.blank), ("Finished", self.finished),
+                ("Grain", self.grain), ("Faces out", self.outside), ("Hand", self.hand), ("Where", self.where),
+                ("Weight, each", self.weight), ("Order of cuts", self.order), ("Meets", self.meets),
+                ("Nested setting", self.nested), ("Complements", self.complements), ("Finish", self.finish)]
+        return tuple((label, value) for label, value in rows if value)
+
+
+@lru_cache(maxsize=8)
+def part_sheets(job: Job) -> tuple[PartSheet, ...]:
+    """Every part of the job's assembly, in the order of its kinds."""
+    meets = _meetings(job.assembly, job.writer)
+    return tuple(_sheet(part, job, meets.get(part.mark, "")) for part in job.assembly.parts)
+
+
+def _sheet(part: Part, job: Job, meets: str) -> PartSheet:
+    write, board, spec = job.writer, part.board, job.spec
+    return PartSheet(
+        part=part, mark=part.mark, name=part.name, count=str(part.count), stock=stock_text(part, write),
+        finished=_finished(part, write), blank=write.size(*board.size), grain=grain_text(part),
+        outside=_outside(part), hand=_hand(part, job.assembly), where=_where(part, job),
+        weight=write.weight(part.weight), finish=part.kind.finish, cuts=tuple(_cut_rows(part, write)),
+        joints=tuple(joint_rows(part, write)), order=_order(part), meets=meets, nested=nested_text(part, write),
+        complements="; ".join(dict.fromkeys(filter(None, (
+            complement_text(setting(c.planes[0]), write) for c in board.cuts if c.kind in (CROSSCUT, CORNER_CUT))))),
+        lengths=tuple(_lengths(part, write)), advice=tuple(_advice(part, spec, write)))
+
+
+# ---- facts
+
+
+def stock_text(part: Part, write: Writer) -> str:
+    """The stock with its dressed size, and what is ripped or planed off it."""
+    stock, board = part.stock, part.board
+    text = f"{stock.name} ({write.size(stock.width, stock.thickness)})"
+    if board.width < stock.width - 0.01 and stock.form not in ("sheet", "mesh"):
+        text += f", ripped to {write.length(board.width)}"
+    if board.thickness < stock.thickness - 0.01:
+        text += f", thicknessed to {write.length(board.thickness)}"
+    return text
+
+
+def _finished(part: Part, write: Writer) -> str:
+    """Long and short point with width and thickness."""
+    a, b = end_spans(part.board)
+    spans = [right - left for left, right in zip(a.positions, b.positions, strict=True)]
+    tail = f"{write.bare(part.board.width)} × {write.length(part.board.thickness)}"
+    if max(spans) - min(spans) < 0.01 and abs(max(spans) - part.board.length) < 0.01:
+        return f"{write.bare(part.board.length)} × {tail}"
+    return (f"{write.bare(part.board.length)} overall, longest arris {write.bare(max(spans))}, "
+            f"shortest {write.bare(max(0.0, min(spans)))}; × {tail}")
+
+
+def grain_text(part: Part) -> str:
+    """Which way the grain runs, in the board and in the vent."""
+    x = part.pieces[0].placement.x
+    slope = math.degrees(math.asin(min(1.0, abs(x[2]))))
+    way = "plumb" if slope > 89.9 else "level" if slope < 0.1 else f"on the slope, {slope:.1f}°"
+    if part.stock.form == "mesh":
+        return "no grain; length along the roll"
+    kind = "face grain" if part.stock.form == "sheet" else "grain"
+    return f"{kind} along the length ↔; {way} in the vent"
+
+
+def _outside(part: Part) -> str:
+    """The marked face and what it is in the vent; the edges too where they are told apart."""
+    return (f"marked face = {part.called(MARKED_FACE)}; reference edge = {part.called(REFERENCE_EDGE)}; "
+            f"end A = {part.called(END_A)}")
+
+
+def _hand(part: Part, assembly: Assembly) -> str:
+    if not part.hand:
+        return ""
+    other = part.mark[:-1] + ("R" if part.hand == "left" else "L")
+    return f"{part.hand}, seen from outside; {other} is its mirror image"
+
+
+def side_name(job: Job, side: int) -> str:
+    """A side of the plan in words."""
+    u = job.sizes.plan.u(side)
+    if abs(u[0]) > 0.999:
+        return "gable side +X" if u[0] > 0 else "gable side −X"
+    if abs(u[1]) > 0.999:
+        return "left eave side (+Y)" if u[1] > 0 else "right eave side (−Y)"
+    return f"side {side + 1}"
+
+
+def _where(part: Part, job: Job) -> str:
+    """On which sides the pieces stand."""
+    if part.kind.id == "roof.hip":
+        return "one at each corner"
+    sides = sorted({piece.side for piece in part.pieces})
+    if len(sides) == job.sizes.plan.sides:
+        each = part.count // len(sides)
+        return f"{each} on every side" if each * len(sides) == part.count else "on every side"
+    if part.kind.id in ("roof.kingpost", "roof.bearer", "roof.step"):
+        return "on the axis"
+    return ", ".join(side_name(job, side) for side in sides)
+
+
+def _meetings(assembly: Assembly, write: Writer) -> dict[str, str]:
+    """For each mark the marks it joins, by the kind of joint."""
+    found: dict[str, dict[tuple[str, float], set[str]]] = {}
+    for joint in assembly.joints:
+        a, b = assembly.part_of(joint.first).mark, assembly.part_of(joint.second).mark
+        for mine, other in ((a, b), (b, a)):
+            found.setdefault(mine, {}).setdefault((joint.kind, joint.gap), set()).add(other)
+    order = {part.mark: i for i, part in enumerate(assembly.parts)}
+    words = {"bearing": "bears on", "glued": "glued to", "clearance": "clear of", "line contact": "just meets"}
+    out = {}
+    for mark, groups in found.items():
+        texts = []
+        for (kind, gap), others in sorted(groups.items()):
+            by = f" by {write.length(gap)}" if gap else ""
+            texts.append(f"{words[kind]} {', '.join(sorted(others, key=order.__getitem__))}{by}")
+        out[mark] = "; ".join(texts)
+    return out
+
+
+# ---- saw cuts
+
+
+def _cut_rows(part: Part, write: Writer) -> Iterable[CutRow]:
+    saw_cuts = [cut for cut in part.board.cuts if len(cut.planes) == 1]
+    number = 0
+    for cut in saw_cuts:
+        if cut.kind == RIP:
+            number += 1
+            set_to, lay = rip_words(cut, part, write)
+            yield CutRow(str(number), "rip", cut.name, set_to, lay, _rip_mark(cut, part, write))
+    for end in (END_A, END_B):
+        across = [cut for cut in saw_cuts if cut.kind == CROSSCUT and end_of(cut) == end]
+        for cut in across or [None]:
+            number += 1
+            yield _end_row(str(number), cut, end, part, write)
+    for cut in saw_cuts:
+        if cut.kind == CORNER_CUT:
+            number += 1
+            yield _corner_row(str(number), cut, part, write)
+
+
+def _end_row(number: str, cut: Cut | None, end: str, part: Part, write: Writer) -> CutRow:
+    """An end: its cut, or a square end where no cut is listed (what a corner cut or notch leaves of it)."""
+    if cut is None:
+        name = "square end"
+        row = row_of(Setting(0.0, 0.0, 0.0), end)
+    else:
+        name, row = cut.name, saw_row(cut)
+    return CutRow(number, part.called(end), name, angles_text(row, write), lay_text(row, part),
+                  _end_mark(end, part, write))
+
+
+def _end_mark(end: str, part: Part, write: Writer) -> str:
+    """The arris positions of an end: one where it is square, else all that differ."""
+    a, b = end_spans(part.board)
+    span = a if end == END_A else b
+    if max(span.positions) - min(span.positions) < 0.01:
+        at = write.bare(span.positions[0])
+        return "start here (0)" if end == END_A and span.positions[0] < 0.01 else f"at {at}"
+    return "; ".join(f"{write.bare(span.at(edge, face))} {part.called(edge)}, {part.called(face)}"
+                     for edge, face in _telling(span))
+
+
+def _telling(span: EndSpan) -> list[tuple[str, str]]:
+    """The arrises whose positions are worth a word: one a corner where faces agree, else all four."""
+    flat = all(abs(span.at(edge, MARKED_FACE) - span.at(edge, HIDDEN_FACE)) < 0.01
+               for edge in (REFERENCE_EDGE, FAR_EDGE))
+    upright = all(abs(span.at(REFERENCE_EDGE, face) - span.at(FAR_EDGE, face)) < 0.01
+                  for face in (MARKED_FACE, HIDDEN_FACE))
+    if flat:
+        return [(REFERENCE_EDGE, MARKED_FACE), (FAR_EDGE, MARKED_FACE)]
+    if upright:
+        return [(REFERENCE_EDGE, MARKED_FACE), (REFERENCE_EDGE, HIDDEN_FACE)]
+    return list(ARRISES)
+
+
+def _rip_mark(cut: Cut, part: Part, write: Writer) -> str:
+    """Where a rip's plane meets the two faces, measured from the reference edge of the blank."""
+    plane, board = cut.planes[0], part.board
+    if abs(plane.normal[1]) < LEVEL:
+        return ""
+    at = [(plane.offset - plane.normal[2] * z) / plane.normal[1] for z in (board.thickness, 0.0)]
+    inside = [(face, y) for face, y in zip((MARKED_FACE, HIDDEN_FACE), at, strict=True)
+              if -0.01 <= y <= board.width + 0.01]
+    return "; ".join(f"{write.bare(max(0.0, y))} across on the {part.called(face)}" for face, y in inside)
+
+
+def _corner_row(number: str, cut: Cut, part: Part, write: Writer) -> CutRow:
+    angles = setting(cut.planes[0])
+    row = row_of(angles, end_of(cut))
+    text = f"{write.angle(row.mitre)} from square"
+    text += ", blade upright" if row.bevel < SQUARE else f", bevel {write.angle(row.bevel)}"
+    lay = f"{part.called(row.up)} up" + ("; blade leans over the piece" if row.bevel >= SQUARE else "")
+    return CutRow(number, f"corner at the {part.called(end_of(cut))}", cut.name, text, lay,
+                  corner_text(cut, part, write))
+
+
+def _lengths(part: Part, write: Writer) -> Iterable[tuple[str, str, str, str]]:
+    """Each long arris: from, to and length, where the ends are not both square."""
+    a, b = end_spans(part.board)
+    if max(a.positions) < 0.01 and min(b.positions) > part.board.length - 0.01:
+        return
+    for edge, face in ARRISES:
+        start, stop = a.at(edge, face), b.at(edge, face)
+        yield (f"{part.called(edge)}, {part.called(face)}", write.bare(start), write.bare(stop),
+               write.bare(max(0.0, stop - start)))
+
+
+def _order(part: Part) -> str:
+    """Rips and backing before ends; ends before laps; laps before dados; notches last."""
+    names = {"rip": "rips", "crosscut": "ends", "corner cut": "corner cuts", "half lap": "half laps", "dado": "dados",
+             "groove": "grooves", "bore": "bores", "notch": "notches"}
+    kinds = list(dict.fromkeys(cut.kind for cut in part.board.cuts))
+    if CROSSCUT not in kinds:
+        kinds.insert(1 if RIP in kinds else 0, CROSSCUT)
+    return " → ".join(names[kind] for kind in kinds)
+
+
+# ---- nested setting and what the saw cannot do
+
+
+def nested(part: Part) -> tuple[float, float, float] | None:
+    """Slope of the piece against the fence, mitre, and least height of the fence (degrees, degrees, mm).
+
+    Only where it is true: the length lies level in the vent, both ends are single plumb
+    planes with a bevel, so that with the piece stood as installed the blade stays upright.
+    """
+    placement = part.pieces[0].placement
+    ends = [cut for cut in part.board.cuts if cut.kind == CROSSCUT]
+    if len(ends) != 2 or end_of(ends[0]) == end_of(ends[1]) or abs(placement.x[2]) > LEVEL:
+        return None
+    mitres = []
+    for cut in ends:
+        normal = placement.direction(cut.planes[0].normal)
+        if abs(normal[2]) > LEVEL or abs(setting(cut.planes[0]).bevel) < SQUARE:
+            return None
+        mitres.append(math.degrees(math.acos(min(1.0, abs(dot(normal, placement.x))))))
+    if abs(mitres[0] - mitres[1]) > SQUARE:
+        return None
+    return _slope(placement.z), mitres[0], _stood_height(part)
+
+
+def _slope(normal: Vec) -> float:
+    return math.degrees(math.acos(min(1.0, abs(normal[2]))))
+
+
+def _stood_height(part: Part) -> float:
+    place, board = part.pieces[0].placement, part.board
+    return abs(place.y[2]) * board.width + abs(place.z[2]) * board.thickness
+
+
+def nested_text(part: Part, write: Writer) -> str:
+    """The nested setting in words, or ''."""
+    found = nested(part)
+    if found is None:
+        return ""
+    slope, mitre, high = found
+    return (f"stood against the fence at {write.angle(slope)} from the table, as it sits in the vent: mitre "
+            f"{write.angle(mitre)}, blade upright; fence at least {write.length(high)} high")
+
+
+def _advice(part: Part, spec: Spec, write: Writer) -> list[str]:
+    out: list[str] = []
+    for cut in part.board.cuts:
+        if len(cut.planes) == 1:
+            out += beyond_saw(cut, part, spec, write)
+    if not any(cut.kind == CROSSCUT for cut in part.board.cuts):
+        out += too_big(part, 0.0, 0.0, spec, write)
+    if part.board.length < spec.shortest_piece and part.stock.form not in ("sheet", "mesh"):
+        out.append(f"It is shorter than {write.length(spec.shortest_piece)}: cut it from a longer stick, held by a clamp, "
+                   "never by hand beside the blade.")
+    return list(dict.fromkeys(out))
