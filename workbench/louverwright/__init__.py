@@ -4,3 +4,5 @@
 Rooms: core (pure geometry and rules), report, features, exchange, view, panels, commands.
 Doors open one way only: core <- report <- exchange, core <- features <- exchange, and so on up to commands.
 """
+
+__version__ = "0.1.0"

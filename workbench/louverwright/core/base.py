@@ -174,7 +174,7 @@ def _corner_board(spec: Spec, at: Sizes, side: int, end: int) -> Member:
         *_clearances(spec, at),
         *_under_rings(spec, at, side),
         Trim("corner edge", (at.rule.stop(side, end, r0, r1),)),
-        Trim("edge", (plan.short_of(side, end, r1 * plan.slope - spec.corner_board_face),)),
+        Trim("edge", (plan.short_of(side, end, r1 * plan.slope - base.corner_face),)),
     )
     return Member(f"base.corner.{_sort(at, side)}", side, plan.upright(side), _ANY, (r0, r1), trims, end,
                   swapped=end == LEFT)

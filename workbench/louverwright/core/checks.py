@@ -13,7 +13,7 @@ from functools import lru_cache
 from typing import Any
 
 from . import checks_cap, checks_louver
-from .dimensions import Sizes, sizes, width_of
+from .dimensions import SOLE_ROOM, Sizes, sizes, sole_top, width_of
 from .layout import layout
 from .parameters import BY_NAME
 from .spec import Finding, Spec, SpecError, length_text, make_spec
@@ -21,8 +21,6 @@ from .stock import StockList
 
 #: A leg shorter than this below its rail cannot hold the base to the roof (mm).
 LEAST_LEG = 40.0
-#: Soles and the rails over them keep at least this far apart (mm).
-LEAST_ROOM = 5.0
 
 
 def checked_spec(values: Mapping[str, Any], stock: StockList) -> Spec:
@@ -112,14 +110,13 @@ def _soles(spec: Spec, at: Sizes) -> Iterator[Finding]:
         yield Finding("sole", "ridge_cap_height", length_text(spec.ridge_cap_height),
                       f"with the seat depth it takes {length_text(depth)} of a sole, more than half its width",
                       "Take the cap away under the vent and set its height to 0, or choose wider frame stock.")
-    flattest = math.radians(min(at.roof.left, at.roof.right))
-    top = max((base.frame_w - spec.seat_depth) / math.cos(angle) for angle in (steepest, flattest))
+    top = sole_top(spec)
     rail_under = base.top - base.frame_w
-    if rail_under < top + LEAST_ROOM:
+    if rail_under < top + SOLE_ROOM:
         yield Finding("sole", "base_height", length_text(base.top),
                       f"the soles reach {length_text(top)} above the ridge and would meet the top rail at "
                       f"{length_text(rail_under)}",
-                      f"Raise it to {length_text(math.ceil(top + LEAST_ROOM + base.frame_w))} or more.")
+                      f"Raise it to {length_text(math.ceil(top + SOLE_ROOM + base.frame_w))} or more.")
     low = spec.bottom_rail_height
     if low and not top <= low <= rail_under - base.frame_w:
         yield Finding("bottom rail", "bottom_rail_height", length_text(low),
@@ -134,7 +131,7 @@ def _cladding(spec: Spec, at: Sizes) -> Iterator[Finding]:
         yield Finding("cladding", "cladding_stock", f"“{spec.cladding_stock.name}”",
                       f"it is a {form}, and the cladding is to be {spec.cladding}",
                       "Choose the other cladding, or other stock.")
-    face, wide = spec.corner_board_face, spec.corner_board_stock.width
+    face, wide = base.corner_face, spec.corner_board_stock.width
     if face > wide:
         yield Finding("corner board", "corner_board_face", length_text(face),
                       f"it cannot be wider than its stock, {length_text(wide)}",

@@ -22,6 +22,8 @@ DADO_WOOD = 12.0
 POST_TAIL = 25.0
 #: A level king post's arrises stop this far short of the sheathing (mm).
 POST_HEADROOM = 1.0
+#: Soles and the rails over them keep at least this far apart (mm).
+SOLE_ROOM = 5.0
 #: The bearer's top arris keeps at least this far from the sheathing (mm, level).
 BEARER_GAP = 2.0
 #: Wood around the mast's bore (mm).
@@ -40,6 +42,7 @@ class BaseSize:
     post_face: float      # [f]
     cladding_t: float     # [tc]
     corner_t: float       # [tcb]
+    corner_face: float    # width that a corner board shows on each face
     frame_r: float        # [Af] outer face of the base frame
     top: float            # [Hb]
 
@@ -198,7 +201,20 @@ def _base(spec: Spec, plan: Plan) -> BaseSize:
     return BaseSize(
         width=width, frame_t=frame.thickness, frame_w=frame.width, post_face=spec.post_face or usual,
         cladding_t=spec.cladding_stock.thickness, corner_t=spec.corner_board_stock.thickness,
-        frame_r=width / 2.0 - spec.cladding_stock.thickness, top=spec.base_height or max(0.3 * width, 150.0))
+        corner_face=spec.corner_board_face or min(spec.corner_board_stock.width, 140.0),
+        frame_r=width / 2.0 - spec.cladding_stock.thickness,
+        top=spec.base_height or max(0.3 * width, 150.0, _least_base(spec)))
+
+
+def sole_top(spec: Spec) -> float:
+    """How far the soles reach above the ridge, where they meet plumb (mm)."""
+    slopes = (math.radians(spec.pitch_left), math.radians(spec.pitch_right))
+    return float(max((spec.frame_stock.width - spec.seat_depth) / math.cos(slope) for slope in slopes))
+
+
+def _least_base(spec: Spec) -> float:
+    """The least whole height of the base that keeps its top rail above the soles."""
+    return float(math.ceil(sole_top(spec) + SOLE_ROOM + spec.frame_stock.width))
 
 
 def _louver(spec: Spec, plan: Plan, base: BaseSize) -> LouverSize:

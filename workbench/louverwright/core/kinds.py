@@ -89,7 +89,7 @@ KINDS: tuple[Kind, ...] = (
     Kind("louver.trim.gable", 12, "Trim, gable side", "trim_stock", ends=_UPRIGHT, edges=_CORNER, finish=_PRIME),
     Kind("louver.trim.eave", 13, "Trim, eave side", "trim_stock", ends=_UPRIGHT, edges=_CORNER, finish=_PRIME),
     Kind("louver.frieze", 14, "Frieze", "trim_stock", finish=_PRIME),
-    Kind("louver.screen", 15, "Screen", "screen_stock", ends=_UPRIGHT, edges=_SIDES),
+    Kind("louver.screen", 15, "Screen", "screen_stock"),
     Kind("louver.batten.upright", 16, "Screen batten, upright", "batten_stock", faces=("face to the mesh", "inside"),
          ends=_UPRIGHT, edges=_SIDES, finish=_PRIME),
     Kind("louver.batten.level", 17, "Screen batten, level", "batten_stock", faces=("face to the mesh", "inside"),

@@ -213,7 +213,8 @@ def _screen(at: Sizes, side: int) -> Iterator[Member]:
     r0 = r1 - louver.screen_t
     heads = (Trim("lower edge", (below(low),)), Trim("upper edge", (above(high),)))
     half = louver.panel_half
-    yield Member("louver.screen", side, plan.upright(side), (-half, half), (r0, r1), heads, sheet=True)
+    yield Member("louver.screen", side, plan.level(side), (low, high), (r0, r1),
+                 _ends(plan, side, half, "end"), sheet=True)
     strip = (louver.batten_r, r0)
     for end in ENDS:
         edge = (half - louver.batten_w, half)

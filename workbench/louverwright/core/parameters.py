@@ -113,7 +113,7 @@ PARAMETERS: tuple[Parameter, ...] = (
     _length("width", SIZE, 900.0, "Width of the vent over the cladding.", 300.0, 3_600.0,
             auto="by the width rule from the ridge length"),
     _length("base_height", SIZE, 0.0, "Height of the base's top above the ridge.", 150.0, 2_000.0,
-            auto="0.3 of the width, 150 mm at least"),
+            auto="0.3 of the width; 150 mm and what soles and rail need at least"),
     _length("louver_height", SIZE, 0.0, "Height of the louver stage's frame.", 250.0, 3_000.0,
             auto="0.6 of the width"),
     # ---- frame
@@ -127,7 +127,8 @@ PARAMETERS: tuple[Parameter, ...] = (
     # ---- cladding
     _choice("cladding", CLADDING, ("sheet", "boards"), "Sheet cladding, or upright boards with a gap."),
     _length("board_gap", CLADDING, 3.0, "Gap between cladding boards.", 0.0, 20.0),
-    _length("corner_board_face", CLADDING, 89.0, "Width that a corner board shows on each face.", 40.0, 300.0),
+    _length("corner_board_face", CLADDING, 0.0, "Width that a corner board shows on each face.", 40.0, 300.0,
+            auto="the corner board stock's width, 140 mm at most"),
     # ---- louvers
     _angle("slat_angle", LOUVERS, 45.0, "Slope of the slats from the level.", 25.0, 60.0),
     _count("slat_count", LOUVERS, 0, "Slats in one panel, without the sill.", 1, 60,

@@ -26,6 +26,7 @@ from louverwright.exchange.pdf_text import (
     BODY,
     HEADINGS,
     SMALL,
+    TABLE,
     BoxMark,
     DrawingMark,
     Mark,
@@ -129,10 +130,11 @@ def _pairs(pairs: Pairs, frame: Frame) -> list[Piece]:
     width = (frame.width - (pairs.columns - 1) * GUTTER) / pairs.columns
     longest = max((text_width(label, SMALL, frame.measure) for label, _ in pairs.rows), default=0.0)
     split = min(LABEL_SHARE * width, longest + LABEL_GAP)
+    style = TABLE if pairs.small else BODY
     pieces: list[Piece] = []
     for line in range(pairs.lines):
         found = [(column, column * pairs.lines + line) for column in range(pairs.columns)]
-        cells = [(column * (width + GUTTER), *_pair(pairs.rows[index], split, width, frame))
+        cells = [(column * (width + GUTTER), *_pair(pairs.rows[index], split, width, frame, style))
                  for column, index in found if index < len(pairs.rows)]
         height = max(tall for _, _, tall in cells)
         if height > frame.height - HEADING_ROOM:
@@ -143,14 +145,15 @@ def _pairs(pairs: Pairs, frame: Frame) -> list[Piece]:
     return spaced(pieces, 3.0)
 
 
-def _pair(pair: tuple[str, str], split: float, width: float, frame: Frame) -> tuple[tuple[Mark, ...], float]:
+def _pair(pair: tuple[str, str], split: float, width: float, frame: Frame,
+          style: Style) -> tuple[tuple[Mark, ...], float]:
     """Label and value with the height of the taller, the value from `split` on."""
     label = wrap(pair[0], split - LABEL_GAP + 1e-6, SMALL, frame.measure)
-    value = wrap(pair[1], width - split, BODY, frame.measure)
-    drop = 0.76 * (BODY.line - SMALL.line)
-    marks = (*set_lines(label, 0.0, 0.6 + drop, split, SMALL, frame.measure),
-             *set_lines(value, split, 0.6, width - split, BODY, frame.measure))
-    return marks, max(len(label) * SMALL.line + drop, len(value) * BODY.line) + 1.1
+    value = wrap(pair[1], width - split, style, frame.measure)
+    drop = 0.76 * (style.line - SMALL.line)
+    marks = (*set_lines(label, 0.0, 0.5 + drop, split, SMALL, frame.measure),
+             *set_lines(value, split, 0.5, width - split, style, frame.measure))
+    return marks, max(len(label) * SMALL.line + drop, len(value) * style.line) + 0.9
 
 
 def _long_pair(pair: tuple[str, str], frame: Frame) -> list[Piece]:
@@ -163,7 +166,7 @@ def table_pieces(table: Table, frame: Frame) -> list[Piece]:
     """Caption, head, a piece a row (more for a row taller than a page), note.
 
     The first two rows and the last two hold to each other, so that none stands alone on a page."""
-    style = Style(7.0 if len(table.columns) >= WIDE_TABLE else 8.0)
+    style = Style(7.0) if len(table.columns) >= WIDE_TABLE else TABLE
     bold = replace(style, bold=True)
     widths = _widths(table, style, frame)
     head = _cells(tuple(column.title for column in table.columns), table, widths, bold, frame)

@@ -33,7 +33,7 @@ class Style:
 
 TITLE, SUBTITLE = Style(17, bold=True), Style(10, ink=SOFT_INK)
 HEADINGS = {1: Style(13.5, bold=True), 2: Style(10.5, bold=True), 3: Style(9, bold=True)}
-BODY, SMALL, RUNNING = Style(9), Style(7.5, ink=SOFT_INK), Style(7, ink=SOFT_INK)
+BODY, TABLE, SMALL, RUNNING = Style(9), Style(8), Style(7.5, ink=SOFT_INK), Style(7, ink=SOFT_INK)
 
 
 @dataclass(frozen=True)

@@ -103,7 +103,8 @@ class _Body:
         if isinstance(block, Bullets):
             return "<ul>\n" + "\n".join(f"<li>{_text(item)}</li>" for item in block.items) + "\n</ul>"
         if isinstance(block, Pairs):
-            return _pairs_list(block.rows, f"pairs columns-{block.columns}", max(1, block.lines))
+            kind = f"pairs columns-{block.columns}" + (" small-print" if block.small else "")
+            return _pairs_list(block.rows, kind, max(1, block.lines))
         if isinstance(block, Table):
             return self._table(block)
         if isinstance(block, Figure):

@@ -63,6 +63,7 @@ dd { margin: 0; min-width: 0; overflow-wrap: anywhere; }
 .pairs div { display: grid; grid-template-columns: min(42%%, var(--label) * 0.56em) minmax(0, 1fr);
   column-gap: 2.5mm; align-items: baseline;
   border-bottom: 0.18mm solid var(--rule); padding: 0.6mm 0; break-inside: avoid; min-width: 0; }
+.small-print dd { font-size: 8pt; }
 .table { margin: 1mm 0 4mm; overflow-x: auto; }
 table { width: 100%%; border-collapse: collapse; font-size: 8pt; line-height: 1.25; }
 table.wide { font-size: 7pt; }

@@ -11,7 +11,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from itertools import pairwise
 
-from ..core.assembly import BORE, CORNER_CUT, DADO, GROOVE, HALF_LAP, Board, Cut, Part, board_shell
+from ..core.assembly import BORE, CORNER_CUT, DADO, GROOVE, HALF_LAP, NOTCH, Board, Cut, Part, board_shell
 from ..core.geometry import Plane, Vec
 from ..core.saw import SQUARE, setting
 from ..core.solid import (
@@ -105,19 +105,48 @@ def _across(wall: Plane, y: float) -> float:
     return (wall.offset - wall.normal[1] * y) / wall.normal[0]
 
 
+def _wall_span(cut: Cut, y: float) -> tuple[Plane, float, float]:
+    """The lower wall of a dado, and where both walls meet the line at ``y`` (lower, upper; mm from end A)."""
+    lower, upper = sorted(_walls(cut), key=lambda wall: _across(wall, y))
+    return lower, _across(lower, y), _across(upper, y)
+
+
+def dado_positions(part: Part) -> tuple[str, list[float]] | None:
+    """The edge that dados are measured on, and their lower walls' distances from end A's long point."""
+    cuts = [cut for cut in part.board.cuts if cut.kind == DADO]
+    if not cuts:
+        return None
+    edge = long_edge(part.board)
+    y = 0.0 if edge == REFERENCE_EDGE else part.board.width
+    return edge, list(dict.fromkeys(round(_wall_span(cut, y)[1], 6) for cut in cuts))
+
+
+def tick_positions(part: Part) -> tuple[str, list[float]]:
+    """The edge to measure on, and where dados, laps and grooves begin or end inside the board (mm from end A)."""
+    found = dado_positions(part)
+    if found:
+        return found
+    board = part.board
+    ends = [x for cut in board.cuts if cut.kind in (HALF_LAP, GROOVE) for x in _along(cut, board)]
+    return FAR_EDGE, sorted({round(x, 6) for x in ends if SAME_POINT < x < board.length - SAME_POINT})
+
+
+def _along(cut: Cut, board: Board) -> tuple[float, float]:
+    low, high = waste_box(cut, board)
+    return low[0], high[0]
+
+
 def _dados(cuts: list[Cut], part: Part, write: Writer) -> JointRow:
     board = part.board
     floor = _floor(cuts[0])
     edge = long_edge(board)
     y = 0.0 if edge == REFERENCE_EDGE else board.width
-    lower = [min(_walls(cut), key=lambda wall: _across(wall, y)) for cut in cuts]
-    normal = lower[0].normal
-    lean = math.degrees(math.atan2(normal[1], normal[0]))
-    lean = (lean + 90.0) % 180.0 - 90.0
+    wall, low, high = _wall_span(cuts[0], y)
+    normal = wall.normal
+    lean = (math.degrees(math.atan2(normal[1], normal[0])) + 90.0) % 180.0 - 90.0
     rises = lean * (1.0 if edge == FAR_EDGE else -1.0) > 0.0
-    upper = [max(_walls(cut), key=lambda wall: _across(wall, y)) for cut in cuts]
-    width = abs(_across(upper[0], y) - _across(lower[0], y)) * abs(normal[0])
-    along = abs(_across(upper[0], y) - _across(lower[0], y))
+    along = high - low
+    width = along * abs(normal[0])
     other = part.called(FAR_EDGE if edge == REFERENCE_EDGE else REFERENCE_EDGE)
     way = f"from the {part.called(edge)} {'up' if rises else 'down'} towards the {part.called(END_B)} at the {other}"
     return JointRow(
@@ -125,7 +154,7 @@ def _dados(cuts: list[Cut], part: Part, write: Writer) -> JointRow:
         f"{write.angle(abs(lean))} from square, {way}; {write.bare(width)} wide square to the dado, "
         f"{write.bare(along)} along the edge; {write.bare(_depth(floor, board))} deep",
         f"lower wall on the {part.called(edge)}, from the {part.called(END_A)}'s long point: "
-        + ", ".join(write.bare(_across(wall, y)) for wall in lower))
+        + ", ".join(write.bare(_wall_span(cut, y)[1]) for cut in cuts))
 
 
 # ---- laps, grooves
@@ -185,13 +214,39 @@ def chain(edges: Iterable[tuple[Vec, Vec]]) -> list[Vec]:
     return line
 
 
-def point_text(p: Vec, write: Writer) -> str:
-    """A point on a face: along / across."""
-    return f"({write.bare(p[0])} | {write.bare(p[1])})"
+def marked_lines(part: Part) -> dict[Cut, list[tuple[str, Vec]]]:
+    """The lettered points of each corner cut and notch, in the order in which they are cut."""
+    lines: dict[Cut, list[tuple[str, Vec]]] = {}
+    count = 0
+    for cut in part.board.cuts:
+        if cut.kind == CORNER_CUT:
+            points = corner_points(cut, part.board)[0]
+        elif cut.kind == NOTCH:
+            points = chain(left_by(cut, part.board))
+        else:
+            continue
+        lines[cut] = [(_letter(count + i), p) for i, p in enumerate(points)]
+        count += len(points)
+    return lines
+
+
+def _letter(index: int) -> str:
+    return chr(ord("a") + index) if index < 26 else f"a{chr(ord('a') + index - 26)}"
+
+
+def marked_points(part: Part) -> list[tuple[str, Vec]]:
+    """All lettered points of a part."""
+    return [point for line in marked_lines(part).values() for point in line]
+
+
+def line_text(line: list[tuple[str, Vec]], write: Writer) -> str:
+    """Lettered points on a face, each as along | across."""
+    return " → ".join(f"{letter} ({write.bare(p[0])} | {write.bare(p[1])})" for letter, p in line)
 
 
 def _notch(cut: Cut, part: Part, write: Writer) -> JointRow:
-    line = chain(left_by(cut, part.board))
+    lettered = marked_lines(part)[cut]
+    line = [p for _, p in lettered]
     leans = [abs(setting(plane).bevel) for plane in cut.planes]
     walls = "walls square" if max(leans) < SQUARE else "walls bevelled " + " and ".join(
         sorted({write.angle(lean) for lean in leans if lean >= SQUARE}))
@@ -200,7 +255,7 @@ def _notch(cut: Cut, part: Part, write: Writer) -> JointRow:
         cut.name, part.called(MARKED_FACE),
         f"{walls}; sides " + ", ".join(write.bare(side) for side in sides if side > SAME_POINT),
         f"along from the {part.called(END_A)}'s long point | across from the {part.called(REFERENCE_EDGE)}: "
-        + " → ".join(point_text(p, write) for p in line))
+        + line_text(lettered, write))
 
 
 # ---- bores
@@ -248,6 +303,6 @@ def corner_points(cut: Cut, board: Board) -> tuple[list[Vec], str]:
 def corner_text(cut: Cut, part: Part, write: Writer) -> str:
     """Where a corner cut runs: two points on the marked face."""
     assert cut.kind == CORNER_CUT
-    points, face = corner_points(cut, part.board)
+    face = corner_points(cut, part.board)[1]
     name = part.called(face) if face == MARKED_FACE else face
-    return (f"on the {name}, along | across: " + " to ".join(point_text(p, write) for p in points))
+    return f"on the {name}, along | across: " + line_text(marked_lines(part)[cut], write)

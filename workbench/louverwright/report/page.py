@@ -64,10 +64,11 @@ class Bullets:
 
 @dataclass(frozen=True)
 class Pairs:
-    """Labels with their values, in `columns` columns read downward, then to the right."""
+    """Labels with their values, in `columns` columns read downward, then to the right; `small` in a table's print."""
 
     rows: tuple[tuple[str, str], ...]
     columns: int = 2
+    small: bool = False
 
     def __post_init__(self) -> None:
         _require(1 <= self.columns <= 4, f"A list of pairs has 1 to 4 columns, not {self.columns}.")

@@ -32,6 +32,11 @@ class CutRow:
     lay: str
     mark_at: str
 
+    @property
+    def title(self) -> str:
+        """Where and what, without saying the place twice."""
+        return self.name if self.name.startswith(self.where) else f"{self.where}: {self.name}"
+
 
 @dataclass(frozen=True)
 class PartSheet:
@@ -63,9 +68,9 @@ class PartSheet:
     def facts(self) -> tuple[tuple[str, str], ...]:
         """Label and value pairs for the part's block."""
         rows = [("Stock", self.stock), ("Blank L × W × T", self.blank), ("Finished", self.finished),
-                ("Grain", self.grain), ("Faces out", self.outside), ("Hand", self.hand), ("Where", self.where),
-                ("Weight, each", self.weight), ("Order of cuts", self.order), ("Meets", self.meets),
-                ("Nested setting", self.nested), ("Complements", self.complements), ("Finish", self.finish)]
+                ("Grain", self.grain), ("Faces", self.outside), ("Hand", self.hand), ("Where", self.where),
+                ("Weight, each", self.weight), ("Order of cuts", self.order), ("Complements", self.complements),
+                ("Nested setting", self.nested), ("Meets", self.meets), ("Finish", self.finish)]
         return tuple((label, value) for label, value in rows if value)
 
 
@@ -110,8 +115,8 @@ def _finished(part: Part, write: Writer) -> str:
     tail = f"{write.bare(part.board.width)} × {write.length(part.board.thickness)}"
     if max(spans) - min(spans) < 0.01 and abs(max(spans) - part.board.length) < 0.01:
         return f"{write.bare(part.board.length)} × {tail}"
-    return (f"{write.bare(part.board.length)} overall, longest arris {write.bare(max(spans))}, "
-            f"shortest {write.bare(max(0.0, min(spans)))}; × {tail}")
+    points = f"longest arris {write.bare(max(spans))}, shortest {write.bare(max(0.0, min(spans)))}"
+    return f"{write.bare(part.board.length)} × {tail}; {points}"
 
 
 def grain_text(part: Part) -> str:
@@ -209,8 +214,8 @@ def _end_row(number: str, cut: Cut | None, end: str, part: Part, write: Writer) 
         row = row_of(Setting(0.0, 0.0, 0.0), end)
     else:
         name, row = cut.name, saw_row(cut)
-    return CutRow(number, part.called(end), name, angles_text(row, write), lay_text(row, part),
-                  _end_mark(end, part, write))
+    lay = lay_text(row, part) if cut else "either way"
+    return CutRow(number, part.called(end), name, angles_text(row, write), lay, _end_mark(end, part, write))
 
 
 def _end_mark(end: str, part: Part, write: Writer) -> str:

@@ -1,0 +1,126 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The drawing of one part: on its marked face, on its reference edge, and on end B, with its dimensions."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from ..core.assembly import Part
+from ..core.saw import end_spans
+from ..core.solid import END_A, END_B, FAR_EDGE, MARKED_FACE, REFERENCE_EDGE
+from .drawing import Arrow, Dim, Drawing, Item, Label, Line
+from .job import Writer
+from .joint_words import marked_points, tick_positions
+from .strokes import fitted
+from .views import ON_EDGE, ON_END, ON_FACE, Segment, View, edges_seen
+
+#: Room for the view on the marked face, and for the enlarged view on the end (mm on paper).
+ROOM_LONG, ROOM_HIGH, ROOM_END = 128.0, 48.0, 18.0
+#: Between the views, and of dimension lines from the wood (mm on paper).
+BETWEEN, AWAY = 6.0, 5.0
+SMALL = 6.0
+
+
+def board_drawing(part: Part, write: Writer) -> Drawing:
+    """The part at the scale that fits, the end view enlarged; drawn from the board's cells alone."""
+    board = part.board
+    scale = min(ROOM_LONG / board.length, ROOM_HIGH / board.width)
+    edge_y = -(BETWEEN + 5.0 * len(_below(part)) + board.thickness * scale)
+    end_scale = min(ROOM_END / max(board.width, board.thickness), 1.0)
+    end_x = board.length * scale + 14.0
+    items = [
+        *_view(part, ON_FACE, scale, (0.0, 0.0)), *_view(part, ON_EDGE, scale, (0.0, edge_y)),
+        *_view(part, ON_END, end_scale, (end_x, 0.0)),
+        *_face_dimensions(part, write, scale), *_names(part, scale, edge_y, end_x, end_scale),
+        *_grain(part, scale), *_points(part, write, scale), *_ticks(part, write, scale),
+        *_section_dimensions(part, write, end_scale, end_x),
+    ]
+    return fitted(tuple(items), description=f"{part.mark}, {part.name}: marked face, reference edge and end B.")
+
+
+def _view(part: Part, view: View, scale: float, at: tuple[float, float]) -> Iterator[Item]:
+    visible, hidden = edges_seen(part.board, view)
+    for style, segments in (("hidden", hidden), ("outline", visible)):
+        yield from (Line(_placed(each, scale, at), style) for each in segments)
+
+
+def _placed(segment: Segment, scale: float, at: tuple[float, float]) -> tuple[tuple[float, float], ...]:
+    return tuple((at[0] + x * scale, at[1] + y * scale) for x, y in segment)
+
+
+def _edges(part: Part) -> tuple[tuple[float, float], tuple[float, float]]:
+    """Where the marked face begins and ends on the reference edge and on the far edge (mm from end A)."""
+    a, b = end_spans(part.board)
+    return ((a.at(REFERENCE_EDGE, MARKED_FACE), b.at(REFERENCE_EDGE, MARKED_FACE)),
+            (a.at(FAR_EDGE, MARKED_FACE), b.at(FAR_EDGE, MARKED_FACE)))
+
+
+def _below(part: Part) -> list[tuple[float, float]]:
+    """What is dimensioned below the reference edge: its own length, and the overall length if that is another."""
+    near, whole = _edges(part)[0], (0.0, part.board.length)
+    spans = [near] if _is(near, whole) else [near, whole]
+    return [span for span in spans if span[1] - span[0] > 1.0]
+
+
+def _face_dimensions(part: Part, write: Writer, scale: float) -> Iterator[Item]:
+    """The length of each edge of the marked face on its own side, the overall length, the width."""
+    near, far = _edges(part)
+    width = part.board.width * scale
+    for row, (start, stop) in enumerate(_below(part)):
+        yield Dim((start * scale, 0.0), (stop * scale, 0.0), -AWAY - 5.0 * row, write.bare(stop - start), SMALL)
+    if not _is(far, near) and far[1] - far[0] > 1.0:
+        yield Dim((far[0] * scale, width), (far[1] * scale, width), AWAY, write.bare(far[1] - far[0]), SMALL)
+    yield Dim((0.0, 0.0), (0.0, width), AWAY, write.bare(part.board.width), SMALL)
+
+
+def _is(a: tuple[float, float], b: tuple[float, float]) -> bool:
+    return abs(a[0] - b[0]) < 0.01 and abs(a[1] - b[1]) < 0.01
+
+
+def _section_dimensions(part: Part, write: Writer, scale: float, x: float) -> Iterator[Item]:
+    board = part.board
+    right = x + board.width * scale
+    yield Dim((right, 0.0), (right, board.thickness * scale), -3.5, write.bare(board.thickness), SMALL)
+
+
+def _names(part: Part, scale: float, edge_y: float, end_x: float, end_scale: float) -> Iterator[Item]:
+    """What the six sides are in the vent, each word at its side."""
+    board = part.board
+    long, width = board.length * scale, board.width * scale
+    over = edge_y + board.thickness * scale + 1.2
+    yield Label(0.0, over, f"◄ end A: {part.called(END_A)}", SMALL)
+    yield Label(long, over, f"end B: {part.called(END_B)} ►", SMALL, "end")
+    yield Label(long / 2.0, over, f"reference edge: {part.called(REFERENCE_EDGE)}", SMALL, "middle")
+    yield Label(long / 2.0, width + 1.2, f"far edge: {part.called(FAR_EDGE)}", SMALL, "middle")
+    yield Label(end_x, board.thickness * end_scale + 2.0, "on end B", SMALL)
+
+
+def _grain(part: Part, scale: float) -> Iterator[Item]:
+    """An arrow along the grain in the middle of the marked face."""
+    if part.stock.form == "mesh":
+        return
+    board = part.board
+    middle, half = board.length * scale / 2.0, min(12.0, board.length * scale / 5.0)
+    y = board.width * scale * 0.5
+    yield Arrow(middle - half, y, middle + half, y, both=True, style="grain")
+    if board.width * scale > 7.0:
+        yield Label(middle, y + 1.0, "grain", SMALL - 0.5, "middle")
+        yield Label(middle, y - 2.8, part.called(MARKED_FACE), SMALL - 0.5, "middle")
+
+
+def _points(part: Part, write: Writer, scale: float) -> Iterator[Item]:
+    """The lettered points of notches and corner cuts, on the marked face."""
+    for letter, p in marked_points(part):
+        x, y = p[0] * scale, p[1] * scale
+        yield Label(x + 0.8, y + (0.9 if y < part.board.width * scale * 0.75 else -2.6), letter, SMALL + 0.5)
+
+
+def _ticks(part: Part, write: Writer, scale: float) -> Iterator[Item]:
+    """Positions of dados and laps along the edge that they are measured on, each from end A's long point."""
+    edge, stops = tick_positions(part)
+    top = edge == FAR_EDGE
+    y = part.board.width * scale if top else 0.0
+    for stop in stops:
+        x = stop * scale
+        yield Line(((x, y), (x, y + (2.0 if top else -2.0))), "thin")
+        yield Label(x + 0.8, y + (2.6 if top else -9.0), write.bare(stop), SMALL - 0.5, "start", 90.0)

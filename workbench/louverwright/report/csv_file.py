@@ -1,0 +1,42 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The cut list as CSV (RFC 4180, with a byte order mark so that spreadsheets read its signs): one row a cut or joint."""
+
+from __future__ import annotations
+
+import csv
+import io
+
+from .job import Job
+from .part_sheet import PartSheet, part_sheets
+
+HEAD = ("mark", "part", "pieces", "hand", "stock", "blank", "finished", "grain", "faces out", "where", "weight each",
+        "order of cuts", "meets", "nested setting", "advice", "step", "what", "set or face", "lay or size", "mark at")
+
+#: A spreadsheet takes a cell that begins with one of these for a formula.
+_FORMULA = ("=", "+", "-", "@", "\t", "\r")
+
+
+def to_csv(job: Job) -> str:
+    """The whole file as text; lengths in the report's unit, which the second line names."""
+    out = io.StringIO()
+    writer = csv.writer(out, lineterminator="\r\n")
+    writer.writerow(HEAD)
+    writer.writerow(["", _safe(f"{job.spec.project or 'Louvered roof vent'}"), "", "", job.writer.unit,
+                     f"fingerprint {job.fingerprint}", f"revision {job.revision}", job.date] + [""] * (len(HEAD) - 8))
+    for sheet in part_sheets(job):
+        for row in _rows(sheet):
+            writer.writerow([_safe(cell) for cell in row])
+    return "\ufeff" + out.getvalue()
+
+
+def _rows(sheet: PartSheet) -> list[tuple[str, ...]]:
+    head = (sheet.mark, sheet.name, sheet.count, sheet.hand, sheet.stock, sheet.blank, sheet.finished, sheet.grain,
+            sheet.outside, sheet.where, sheet.weight, sheet.order, sheet.meets, sheet.nested, " ".join(sheet.advice))
+    steps = [(row.number, row.title, row.set_to, row.lay, row.mark_at) for row in sheet.cuts]
+    steps += [("", row.name, row.face, row.size, row.position) for row in sheet.joints]
+    return [(*head, *step) for step in steps]
+
+
+def _safe(cell: str) -> str:
+    """A user's text that a spreadsheet would run as a formula gets an apostrophe before it."""
+    return f"'{cell}" if cell.startswith(_FORMULA) else cell

@@ -1,0 +1,184 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The whole report as blocks of the page model: title block, summary, cautions, set-up sheet, parts."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from ..core.figures import OUTPUTS, Output
+from ..core.kinds import STAGES
+from ..core.parameters import ANGLE, BY_NAME, CHOICE, COUNT, LENGTH, NUMBER, PARAMETERS, STOCK, VENT
+from ..core.units import format_pitch
+from .board_drawing import board_drawing
+from .job import Job
+from .page import Block, Bullets, Cell, Column, Figure, Heading, PageBreak, Pairs, Para, Report, Row, Table, Together
+from .part_sheet import PartSheet, part_sheets
+from .setups import beyond_rows, crosscut_rows, joint_setups, nested_rows, rip_rows
+from .words import CAUTIONS, HOW_TO_READ, SAW_CAUTIONS, advice_lines, holding_lines
+
+
+def document(job: Job) -> Report:
+    """The report of a job, ready for any writer."""
+    title = job.spec.project or "Louvered roof vent"
+    blocks = (*_summary(job), *_cut_list(job), *_setups(job), PageBreak(), *_parts(job), *_parameters(job))
+    return Report(
+        title=title, subtitle="Cut report of a louvered roof vent", title_block=title_block(job),
+        blocks=blocks, footer=f"{title} · model {job.fingerprint} · revision {job.revision} · {job.date}")
+
+
+def title_block(job: Job) -> tuple[tuple[str, str], ...]:
+    """Label and value pairs that match paper and model."""
+    return (("Project", job.spec.project or "–"), ("Date", job.date), ("Units", job.writer.unit),
+            ("Revision", job.revision), ("Fingerprint", job.fingerprint),
+            ("Made with", f"Louverwright {job.version}"))
+
+
+def output_text(job: Job, output: Output) -> str:
+    """A result as the report prints it."""
+    value, write = job.figures[output.name], job.writer
+    return {"length": write.length, "area": write.area, "weight": write.weight, "angle": write.angle}.get(
+        output.kind, str)(value)
+
+
+def survey_rows(job: Job) -> tuple[tuple[str, str], ...]:
+    """The barn's roof as it was measured, and what the reading's error opens up."""
+    spec, write = job.spec, job.writer
+    rows = [("Left slope", format_pitch(spec.pitch_left)), ("Right slope", format_pitch(spec.pitch_right)),
+            ("Reading may be off by", write.angle(spec.pitch_error)),
+            ("Opens at the foot, left", write.length(job.figures["opening_left"])),
+            ("Opens at the foot, right", write.length(job.figures["opening_right"]))]
+    if spec.ridge_length:
+        rows.insert(2, ("Unbroken ridge", f"{write.length(spec.ridge_length)} for {spec.vents} vent"
+                        + ("s" if spec.vents > 1 else "")))
+    if spec.ridge_offset:
+        rows.append(("Axis left of the ridge", write.length(spec.ridge_offset)))
+    return tuple(rows)
+
+
+def section_rows(job: Job, *sections: str) -> tuple[tuple[str, str], ...]:
+    """Results of the named sections with their labels."""
+    return tuple((output.label.capitalize(), output_text(job, output)) for output in OUTPUTS
+                 if output.section in sections)
+
+
+def _summary(job: Job) -> Iterator[Block]:
+    spec = job.spec
+    yield Heading("Summary", 1, anchor="summary")
+    if spec.notes:
+        yield Para(spec.notes)
+    yield Heading("Survey of the barn's roof", 2)
+    if spec.survey_note:
+        yield Para(spec.survey_note)
+    yield Pairs(survey_rows(job), 2)
+    yield Heading("Size", 2)
+    yield Pairs(section_rows(job, "size", "count"), 2)
+    yield Row((Together((Heading("Air", 2), Pairs(section_rows(job, "air"), 1))),
+               Together((Heading("Weight and take-off", 2), Pairs(section_rows(job, "weight", "take-off"), 1)))))
+    notes = advice_lines(job)
+    if notes:
+        yield Heading("To look at before cutting", 2)
+        yield Bullets(notes)
+    yield Heading("Cautions", 2)
+    for text in CAUTIONS:
+        yield Para(text, "caution")
+    yield Heading("How to read this report", 2)
+    yield Bullets(HOW_TO_READ)
+
+
+def _cut_list(job: Job) -> Iterator[Block]:
+    """All parts in one table, with counts that reconcile."""
+    columns = (Column("Mark", 0.7), Column("Part", 2.2), Column("Pieces", 0.6, "right"), Column("Stock", 2.2),
+               Column("Blank L × W × T", 1.9), Column("Weight, each", 0.8, "right"))
+    sheets = part_sheets(job)
+    yield Heading("Cut list", 1, anchor="cut-list")
+    for stage, (_, name) in STAGES.items():
+        own = [s for s in sheets if s.part.kind.stage == stage]
+        rows = tuple((Cell(s.mark, bold=True, link=anchor(s)), s.name, s.count, s.stock, s.blank, s.weight) for s in own)
+        weight = sum(s.part.weight * s.part.count for s in own)
+        yield Table(columns, rows, caption=name,
+                    note=f"{sum(s.part.count for s in own)} pieces, {job.writer.weight(weight)}.")
+    yield Para(f"{sum(s.part.count for s in sheets)} pieces under {len(sheets)} marks in all.")
+
+
+def anchor(sheet: PartSheet) -> str:
+    """The name of a part's block in the report."""
+    return f"part-{sheet.mark}"
+
+
+def _setups(job: Job) -> Iterator[Block]:
+    yield Heading("Set-up sheet", 1, anchor="set-ups")
+    yield Para("Stand before the saw with the fence behind the piece: the piece you keep lies to the left of the "
+               "blade. Bevels change before mitres, so that the fewest scales move. Left and right tell where the "
+               "saw's handle swings. Each part's block says which of its edges and faces the names stand for.")
+    yield Table(
+        (Column("No.", 0.5), Column("Blade", 0.7), Column("Mitre", 0.9), Column("How the pieces lie", 2.4),
+         Column("Ends", 4.0), Column("Cuts", 0.5, "right")),
+        tuple((r.number, r.bevel, r.mitre, r.lie, r.ends, r.count) for r in crosscut_rows(job)),
+        caption="Crosscuts", note="Mitre from a square cut; blade from upright. A part with a double cheek has two cuts "
+        "at that end.")
+    yield Table(
+        (Column("No.", 0.5), Column("Blade", 0.7), Column("Parts", 7.0), Column("Cuts", 0.5, "right")),
+        tuple((r.number, r.bevel, r.parts, r.count) for r in rip_rows(job)),
+        caption="Rips", note="The wider face up, so that a tilted blade leans away from the fence.")
+    joints = tuple((r.joint, r.size, r.parts, r.count) for r in joint_setups(job))
+    if joints:
+        yield Table((Column("Joint", 1.6), Column("Angle and size", 4.0), Column("Parts", 2.0),
+                     Column("Joints", 0.6, "right")), joints, caption="Dados, laps, notches and bores")
+    nested = nested_rows(job)
+    if nested:
+        yield Table((Column("Mark", 0.6), Column("Stood at, from the table", 1.2), Column("Mitre", 0.8),
+                     Column("Fence at least", 1.0)), nested, caption="Nested settings: blade upright",
+                    note="The piece stands against the fence as it sits in the vent. Either way gives the same end.")
+    beyond = beyond_rows(job)
+    if beyond:
+        yield Table((Column("Marks", 1.2), Column("What to do", 6.0)), beyond, caption="Beyond the saw")
+    yield Bullets(SAW_CAUTIONS)
+    holding = holding_lines(job)
+    if holding:
+        yield Heading("Where rounding adds up", 2)
+        yield Bullets(holding)
+
+
+def _parts(job: Job) -> Iterator[Block]:
+    yield Heading("Parts", 1, anchor="parts")
+    for sheet in part_sheets(job):
+        yield _part(sheet, job)
+
+
+def _part(sheet: PartSheet, job: Job) -> Together:
+    title = f"{sheet.mark} · {sheet.name} · cut {sheet.count}"
+    figure = Figure(board_drawing(sheet.part, job.writer))
+    blocks: list[Block] = [Heading(title, 2, anchor=anchor(sheet)), figure, Pairs(sheet.facts, 2, small=True)]
+    blocks.append(Table(
+        (Column("", 0.3), Column("Cut", 2.0), Column("Set", 1.8), Column("Lay", 2.6), Column("Mark at", 2.8)),
+        tuple((row.number, row.title, row.set_to, row.lay, row.mark_at) for row in sheet.cuts)))
+    if sheet.joints:
+        blocks.append(Table(
+            (Column("Joint", 1.5), Column("Face", 1.1), Column("Angle and size", 3.0), Column("Position", 3.4)),
+            tuple((row.name, row.face, row.size, row.position) for row in sheet.joints)))
+    blocks += [Para(text, "caution") for text in sheet.advice]
+    return Together(tuple(blocks))
+
+
+def parameter_text(job: Job, name: str) -> str:
+    """A parameter's value as the report prints it."""
+    row, value, write = BY_NAME[name], job.spec.values[name], job.writer
+    if row.auto and value == 0:
+        return row.auto
+    if row.kind == LENGTH:
+        return write.length(value)
+    if row.kind == ANGLE:
+        return write.angle(value)
+    if row.kind == STOCK:
+        return str(value.name)
+    if row.kind in (COUNT, NUMBER, CHOICE):
+        return f"{value:g}" if row.kind == NUMBER else str(value)
+    return {True: "yes", False: "no"}.get(value, str(value)) if isinstance(value, bool) else str(value)
+
+
+def _parameters(job: Job) -> Iterator[Block]:
+    """What the model was made from, so that it can be made again."""
+    yield Heading("Parameters", 1, anchor="parameters")
+    rows = tuple((row.label.capitalize(), parameter_text(job, row.name)) for row in PARAMETERS
+                 if row.scope == VENT and row.group != "Job" and row.name != "survey_note")
+    yield Pairs(rows, 2)

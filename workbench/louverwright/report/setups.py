@@ -1,0 +1,154 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The set-up sheet: the cut list turned round, one row for each setting of the saw."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+
+from ..core.assembly import CROSSCUT, DADO, RIP, Cut, Part
+from ..core.saw import SQUARE, Setting, end_of, setting
+from ..core.solid import END_A, END_B
+from .job import Job, Writer
+from .joint_words import joint_rows
+from .part_sheet import nested, part_sheets
+from .saw_words import LEFT, SawRow, rip_words, row_of, saw_row
+
+
+@dataclass(frozen=True)
+class SetupRow:
+    """One setting: the scales, how the pieces lie, and every end that shares it."""
+
+    number: str
+    bevel: str
+    mitre: str
+    lie: str
+    ends: str
+    count: str
+
+
+@dataclass(frozen=True)
+class _End:
+    part: Part
+    end: str
+    row: SawRow
+
+    @property
+    def text(self) -> str:
+        return f"{self.part.mark} {self.part.called(self.end)} ×{self.part.count}"
+
+
+def _ends(parts: Iterable[Part]) -> Iterator[_End]:
+    """Every sawn end of every part; an end without a cut of its own is square."""
+    for part in parts:
+        if part.stock.form == "mesh":
+            continue
+        for end in (END_A, END_B):
+            cuts = [cut for cut in part.board.cuts if cut.kind == CROSSCUT and end_of(cut) == end]
+            for row in [saw_row(cut) for cut in cuts] or [row_of(Setting(0.0, 0.0, 0.0), end)]:
+                yield _End(part, end, row)
+
+
+def crosscut_rows(job: Job) -> tuple[SetupRow, ...]:
+    """Rows for the ends, the bevel changed before the mitre; square ends of all lies share one row."""
+    groups: dict[tuple[object, ...], list[_End]] = {}
+    for end in _ends(job.assembly.parts):
+        square = end.row.mitre < SQUARE and end.row.bevel < SQUARE
+        groups.setdefault((0.0, 0.0) if square else end.row.key(), []).append(end)
+    keys = sorted(groups, key=lambda key: (key[0], key[1], key[2:]))
+    return tuple(_row(f"C{number}", groups[key], job.writer) for number, key in enumerate(keys, start=1))
+
+
+def _row(number: str, ends: list[_End], write: Writer) -> SetupRow:
+    row = ends[0].row
+    square = row.mitre < SQUARE and row.bevel < SQUARE
+    mitre = "square" if not row.turn else f"{write.angle(row.mitre)} {row.turn}"
+    bevel = "upright" if row.bevel < SQUARE else write.angle(row.bevel)
+    count = str(sum(end.part.count for end in ends))
+    return SetupRow(number, bevel, mitre, "any" if square else _lie(row), ", ".join(end.text for end in ends), count)
+
+
+def _lie(row: SawRow) -> str:
+    words = [f"{row.up} up", f"{row.fence} at the fence"]
+    if row.turn:
+        words.append(f"long point {'at the fence' if row.turn == LEFT else 'towards you'}")
+    if row.mitre >= SQUARE and row.bevel >= SQUARE:
+        words.append("compound: cut a test pair from scrap first")
+    return "; ".join(words)
+
+
+@dataclass(frozen=True)
+class RipRow:
+    """One rip setting: bevel, how the piece lies, and the parts with where the cut runs."""
+
+    number: str
+    bevel: str
+    parts: str
+    count: str
+
+
+def rip_rows(job: Job) -> tuple[RipRow, ...]:
+    """Rips to width with the blade upright first, by width; then bevelled rips, by bevel."""
+    write = job.writer
+    widths: dict[float, list[Part]] = {}
+    bevels: dict[float, list[tuple[Part, Cut]]] = {}
+    for part in job.assembly.parts:
+        if part.stock.form not in ("sheet", "mesh") and part.board.width < part.stock.width - 0.01:
+            widths.setdefault(round(part.board.width, 2), []).append(part)
+        for cut in part.board.cuts:
+            if cut.kind == RIP:
+                bevels.setdefault(round(abs(setting(cut.planes[0]).bevel), 2), []).append((part, cut))
+    rows = [("upright", f"{write.length(width)} wide: " + ", ".join(f"{p.mark} ×{p.count}" for p in parts),
+             sum(p.count for p in parts)) for width, parts in sorted(widths.items())]
+    for bevel, cuts in sorted(bevels.items()):
+        rows.append((write.angle(bevel), "; ".join(dict.fromkeys(_rip_text(p, c, write) for p, c in cuts)),
+                     sum(p.count for p, _ in cuts)))
+    return tuple(RipRow(f"R{i}", bevel, text, str(count)) for i, (bevel, text, count) in enumerate(rows, start=1))
+
+
+def _rip_text(part: Part, cut: Cut, write: Writer) -> str:
+    return f"{part.mark} {cut.name} ×{part.count} ({rip_words(cut, part, write)[1].split('; blade')[0]})"
+
+
+@dataclass(frozen=True)
+class JointSetup:
+    """One setting of dado head, lap or bore: joint, size and the parts."""
+
+    joint: str
+    size: str
+    parts: str
+    count: str
+
+
+def joint_setups(job: Job) -> tuple[JointSetup, ...]:
+    """Dados, laps, grooves and bores that share a setting."""
+    groups: dict[tuple[str, str], list[tuple[Part, int]]] = {}
+    for part in job.assembly.parts:
+        joints = [cut for cut in part.board.cuts if len(cut.planes) != 1]
+        for row in joint_rows(part, job.writer):
+            name = "dados, through" if row.name.endswith("dados, through") else row.name
+            each = sum(1 for cut in joints if cut.kind == DADO) if name.startswith("dados") else 1
+            groups.setdefault((name, row.size), []).append((part, each))
+    return tuple(JointSetup(name, size, ", ".join(dict.fromkeys(f"{p.mark} ×{p.count}" for p, _ in parts)),
+                            str(sum(p.count * each for p, each in parts)))
+                 for (name, size), parts in groups.items())
+
+
+def beyond_rows(job: Job) -> tuple[tuple[str, str], ...]:
+    """Marks with what their saw cannot do and the way to do it; equal advice under one row."""
+    groups: dict[str, list[str]] = {}
+    for sheet in part_sheets(job):
+        for sentence in sheet.advice:
+            groups.setdefault(sentence, []).append(sheet.mark)
+    return tuple((", ".join(marks), sentence) for sentence, marks in groups.items())
+
+
+def nested_rows(job: Job) -> tuple[tuple[str, str, str, str], ...]:
+    """Mark, slope against the fence, mitre and fence height of every part with a nested setting."""
+    rows = []
+    for part in job.assembly.parts:
+        found = nested(part)
+        if found:
+            slope, mitre, high = found
+            rows.append((part.mark, job.writer.angle(slope), job.writer.angle(mitre), job.writer.bare(high)))
+    return tuple(rows)

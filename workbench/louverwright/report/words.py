@@ -1,0 +1,92 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The report's fixed sentences, and those that a job's own figures call for."""
+
+from __future__ import annotations
+
+from ..core.kinds import STAGES
+from .job import Job
+from .part_sheet import part_sheets
+
+CAUTIONS = (
+    "Roofs and ladders: work from a scaffold or with fall protection, never alone, never on a wet or icy roof. "
+    "A stage is lifted by tackle or by enough people; see the weights.",
+    "Fastening to the building, wind and snow: this report gives weights, areas and centres of gravity, not a "
+    "structural design. Follow your local code and ask a licensed engineer.",
+    "Check the pitch with a test piece on the roof before cutting feet, and one compound pair from scrap before "
+    "cutting good boards.",
+)
+
+SAW_CAUTIONS = (
+    "Guards on, push blocks and hold-downs in use; unplug the saw before changing blade or dado head.",
+    "Short pieces, steep bevels and dado heads kick back: clamp the piece, keep hands well clear, and cut short "
+    "pieces from a long stick.",
+    "Pressure-treated wood: dust mask, gloves, and no burning of offcuts.",
+)
+
+HOW_TO_READ = (
+    "Mitre is measured from a square cut across the board, bevel as the blade's tilt from upright. Tables that count "
+    "from the edge or from the table give the complement, printed with each part.",
+    "A board lies with its marked face up: end A to the left, reference edge towards you in the drawings. Write both "
+    "on the blank first. Lengths run from end A's long point.",
+    "The blank is the smallest piece that the part can be cut from; its length carries no allowance for squaring.",
+    "Left and right are as seen from outside. The vent's +X end looks along the ridge; left and right slopes are as "
+    "seen looking that way.",
+    "The slope of a hip is not the pitch of the roof's faces: never set one for the other.",
+)
+
+
+def advice_lines(job: Job) -> tuple[str, ...]:
+    """What is allowed but worth a look: overlap, air, pitch, cladding."""
+    spec, at, write = job.spec, job.sizes, job.writer
+    lines = []
+    steepest = max(at.roof.left, at.roof.right)
+    if at.cap.pitch < min(at.roof.left, at.roof.right) - 1e-6:
+        lines.append(f"The vent's roof ({write.angle(at.cap.pitch)}) is flatter than the barn's "
+                     f"({write.angle(steepest)}); most are as steep or steeper.")
+    if spec.air_target:
+        wanted, free = spec.air_target * 1e6, job.figures["free_area"]
+        enough = "meets" if free >= wanted else "falls short of"
+        lines.append(f"Free area {write.area(free)} {enough} the target of {write.area(wanted)}.")
+    else:
+        lines.append("No target for the free area is set.")
+    worst = max(job.figures["opening_left"], job.figures["opening_right"])
+    if worst > spec.cladding_clearance > 0.0:
+        lines.append(f"If the pitch is off by {write.angle(spec.pitch_error)} the foot opens {write.length(worst)}, "
+                     f"more than the cladding's clearance of {write.length(spec.cladding_clearance)}: measure again.")
+    lines.append("The base stands on its soles; flash it to the covering at least "
+                 f"{write.length(100.0)} up the cladding.")
+    return tuple(lines)
+
+
+def holding_lines(job: Job) -> tuple[str, ...]:
+    """Rings of parts whose rounded lengths no longer sum to the whole, with what to hold and what to trim.
+
+    A ring's rounding is what the printed lengths of its parts differ from the exact ones, all added up.
+    """
+    from ..core.units import rounded
+
+    lines = []
+    for stage, (_, name) in STAGES.items():
+        for kind in {s.part.kind.id: s.part.kind for s in part_sheets(job) if s.part.kind.stage == stage}.values():
+            parts = job.assembly.of_kind(kind.id)
+            count = sum(part.count for part in parts)
+            if count < job.sizes.plan.sides or kind.id not in RINGS:
+                continue
+            moved = sum(part.count * abs(rounded(part.board.length, job.writer.style) - part.board.length)
+                        for part in parts)
+            if moved > 0.5:
+                lines.append(f"{kind.name} ({name.lower()}): rounding moves its {count} lengths by "
+                             f"{moved:.1f} mm in all. {RINGS[kind.id]}")
+    return tuple(lines)
+
+
+#: Kinds that close a ring round the vent → what to hold and what to trim.
+RINGS = {
+    "base.rail.top": "Hold the frame: cut these to the line.",
+    "louver.rail.bottom": "Hold the frame: cut these to the line.",
+    "louver.rail.top": "Hold the frame: cut these to the line.",
+    "louver.ring": "Fit the ring's last board to the gap.",
+    "roof.plate": "Hold the plate: cut these to the line.",
+    "roof.soffit": "Fit the last board to the gap.",
+    "roof.fascia": "Fit the last board to the gap.",
+}
