@@ -128,7 +128,7 @@ def _under_rings(spec: Spec, at: Sizes, side: int) -> tuple[Trim, ...]:
     """Heads of cladding and corner boards: clear of the ring above, and of the neighbours' where they run past a corner."""
     louver, plan = at.louver, at.plan
     names = ((side, "head, to the drip ring's slope"),
-             *((plan.neighbour(side, end), "corner of the head, under the next ring board") for end in ENDS))
+             *((plan.neighbour(side, end), "clip under the next ring board") for end in ENDS))
     return tuple(
         Trim(name, (plan.slope_plane(k, louver.ring_slope, louver.frame_r, louver.rail_top)
                     .moved(-spec.ring_clearance),)) for k, name in names)

@@ -31,7 +31,7 @@ class Kind:
     faces: tuple[str, str] = ("outside", "inside")
     ends: tuple[str, str] = ("left end", "right end")
     edges: tuple[str, str] = ("lower edge", "upper edge")
-    finish: str = ""
+    finish: str = ""  # where it is not the usual: all faces, edges and end grain primed before assembly
 
     @property
     def stage(self) -> str:
@@ -48,7 +48,6 @@ _UPRIGHT = ("foot", "head")
 _CORNER = ("corner edge", "edge to the opening")
 _SIDES = ("right edge", "left edge")
 _CHEEKS = ("right cheek", "left cheek")
-_PRIME = "prime all faces, edges and end grain before assembly"
 _BARE = "leave the half laps bare for glue; prime the rest"
 
 KINDS: tuple[Kind, ...] = (
@@ -56,63 +55,61 @@ KINDS: tuple[Kind, ...] = (
     Kind("base.leg.gable", 1, "Leg, gable side", "frame_stock", ends=_UPRIGHT, edges=_CORNER, finish=_BARE),
     Kind("base.leg.eave", 2, "Leg, eave side", "frame_stock", ends=_UPRIGHT, edges=_CORNER, finish=_BARE),
     Kind("base.rail.top", 3, "Top rail", "frame_stock", finish=_BARE),
-    Kind("base.sole.gable", 4, "Sole, gable side", "frame_stock", finish=_PRIME),
-    Kind("base.sole.eave", 5, "Sole, eave side", "frame_stock", finish=_PRIME),
-    Kind("base.rail.bottom", 6, "Bottom rail", "frame_stock", finish=_PRIME),
+    Kind("base.sole.gable", 4, "Sole, gable side", "frame_stock"),
+    Kind("base.sole.eave", 5, "Sole, eave side", "frame_stock"),
+    Kind("base.rail.bottom", 6, "Bottom rail", "frame_stock"),
     Kind("base.cladding.gable", 7, "Cladding, gable side", "cladding_stock",
-         ends=_UPRIGHT, edges=_SIDES, finish=_PRIME),
+         ends=_UPRIGHT, edges=_SIDES),
     Kind("base.cladding.eave", 8, "Cladding, eave side", "cladding_stock",
-         ends=_UPRIGHT, edges=_SIDES, finish=_PRIME),
+         ends=_UPRIGHT, edges=_SIDES),
     Kind("base.corner.gable", 9, "Corner board, gable side", "corner_board_stock",
-         ends=_UPRIGHT, edges=_CORNER, finish=_PRIME),
+         ends=_UPRIGHT, edges=_CORNER),
     Kind("base.corner.eave", 10, "Corner board, eave side", "corner_board_stock",
-         ends=_UPRIGHT, edges=_CORNER, finish=_PRIME),
+         ends=_UPRIGHT, edges=_CORNER),
     # ---- louver stage
     Kind("louver.post.gable", 1, "Post plank, gable side", "frame_stock", ends=_UPRIGHT, edges=_CORNER, finish=_BARE),
     Kind("louver.post.eave", 2, "Post plank, eave side", "frame_stock", ends=_UPRIGHT, edges=_CORNER, finish=_BARE),
     Kind("louver.rail.bottom", 3, "Bottom rail", "frame_stock", finish=_BARE),
     Kind("louver.rail.top", 4, "Top rail", "frame_stock", finish=_BARE),
     Kind("louver.bed", 5, "Sill bed", "frame_stock", faces=("upper face", "lower face"),
-         edges=("outer edge", "inner edge"), finish=_PRIME),
+         edges=("outer edge", "inner edge")),
     Kind("louver.sill", 6, "Sill", "slat_stock", faces=("upper face", "lower face"),
-         edges=("outer edge", "inner edge"), finish=_PRIME),
+         edges=("outer edge", "inner edge")),
     Kind("louver.stile", 7, "Stile", "stile_stock", faces=("dadoed face", "face to the post"), ends=_UPRIGHT,
-         edges=("inner edge", "weather edge"), finish=_PRIME),
+         edges=("inner edge", "weather edge")),
     Kind("louver.mullion", 8, "Mullion", "frame_stock", faces=("right face", "left face"), ends=_UPRIGHT,
-         edges=("inner edge", "weather edge"), finish=_PRIME),
+         edges=("inner edge", "weather edge")),
     Kind("louver.slat", 9, "Slat", "slat_stock", faces=("upper face", "lower face"),
-         edges=("outer edge", "inner edge"), finish=_PRIME),
+         edges=("outer edge", "inner edge")),
     Kind("louver.head", 10, "Head rail", "stile_stock", faces=("upper face", "lower face"),
-         edges=("outer edge", "inner edge"), finish=_PRIME),
+         edges=("outer edge", "inner edge")),
     Kind("louver.ring", 11, "Drip ring board", "ring_stock", faces=("upper face", "lower face"),
-         edges=("nose", "inner edge"), finish=_PRIME),
-    Kind("louver.trim.gable", 12, "Trim, gable side", "trim_stock", ends=_UPRIGHT, edges=_CORNER, finish=_PRIME),
-    Kind("louver.trim.eave", 13, "Trim, eave side", "trim_stock", ends=_UPRIGHT, edges=_CORNER, finish=_PRIME),
-    Kind("louver.frieze", 14, "Frieze", "trim_stock", finish=_PRIME),
+         edges=("nose", "inner edge")),
+    Kind("louver.trim.gable", 12, "Trim, gable side", "trim_stock", ends=_UPRIGHT, edges=_CORNER),
+    Kind("louver.trim.eave", 13, "Trim, eave side", "trim_stock", ends=_UPRIGHT, edges=_CORNER),
+    Kind("louver.frieze", 14, "Frieze", "trim_stock"),
     Kind("louver.screen", 15, "Screen", "screen_stock"),
     Kind("louver.batten.upright", 16, "Screen batten, upright", "batten_stock", faces=("face to the mesh", "inside"),
-         ends=_UPRIGHT, edges=_SIDES, finish=_PRIME),
-    Kind("louver.batten.level", 17, "Screen batten, level", "batten_stock", faces=("face to the mesh", "inside"),
-         finish=_PRIME),
+         ends=_UPRIGHT, edges=_SIDES),
+    Kind("louver.batten.level", 17, "Screen batten, level", "batten_stock", faces=("face to the mesh", "inside")),
     # ---- roof stage
     Kind("roof.plate", 1, "Cap plate", "plate_stock", faces=("upper face", "lower face"),
          edges=("outer edge", "inner edge"), finish=_BARE),
     Kind("roof.kingpost", 2, "King post", "king_post_stock", faces=("any face", "opposite face"), ends=_UPRIGHT,
-         edges=("any edge", "opposite edge"), finish=_PRIME),
+         edges=("any edge", "opposite edge")),
     Kind("roof.hip", 3, "Hip rafter", "rafter_stock", faces=_CHEEKS, ends=("tail", "head"),
-         edges=("lower edge", "backed edge"), finish=_PRIME),
-    Kind("roof.jack", 4, "Jack rafter", "rafter_stock", faces=_CHEEKS, ends=("tail", "head"),
-         finish=_PRIME),
+         edges=("lower edge", "backed edge")),
+    Kind("roof.jack", 4, "Jack rafter", "rafter_stock", faces=_CHEEKS, ends=("tail", "head")),
     Kind("roof.common", 5, "Common rafter", "rafter_stock", faces=_CHEEKS,
-         ends=("tail", "head"), finish=_PRIME),
-    Kind("roof.bedmould", 6, "Bed mould and soffit nailer", "fascia_stock", finish=_PRIME),
+         ends=("tail", "head")),
+    Kind("roof.bedmould", 6, "Bed mould and soffit nailer", "fascia_stock"),
     Kind("roof.soffit", 7, "Soffit", "soffit_stock", faces=("upper face", "lower face"),
-         edges=("outer edge", "inner edge"), finish=_PRIME),
-    Kind("roof.fascia", 8, "Fascia", "fascia_stock", finish=_PRIME),
+         edges=("outer edge", "inner edge")),
+    Kind("roof.fascia", 8, "Fascia", "fascia_stock"),
     Kind("roof.sheathing", 9, "Roof sheathing", "sheathing_stock", faces=("upper face", "lower face"),
          edges=("eave edge", "peak"), finish="paint the edges; leave the upper face for the covering"),
-    Kind("roof.bearer", 10, "Mast bearer", "frame_stock", finish=_PRIME),
-    Kind("roof.step", 11, "Mast step", "frame_stock", faces=("upper face", "lower face"), finish=_PRIME),
+    Kind("roof.bearer", 10, "Mast bearer", "frame_stock"),
+    Kind("roof.step", 11, "Mast step", "frame_stock", faces=("upper face", "lower face")),
 )
 
 BY_ID: dict[str, Kind] = {k.id: k for k in KINDS}

@@ -15,7 +15,7 @@ from .strokes import fitted
 from .views import ON_EDGE, ON_END, ON_FACE, Segment, View, edges_seen
 
 #: Room for the view on the marked face, and for the enlarged view on the end (mm on paper).
-ROOM_LONG, ROOM_HIGH, ROOM_END = 128.0, 48.0, 18.0
+ROOM_LONG, ROOM_HIGH, ROOM_END = 118.0, 40.0, 13.0
 #: Between the views, and of dimension lines from the wood (mm on paper).
 BETWEEN, AWAY = 6.0, 5.0
 SMALL = 6.0
@@ -24,7 +24,7 @@ SMALL = 6.0
 def board_drawing(part: Part, write: Writer) -> Drawing:
     """The part at the scale that fits, the end view enlarged; drawn from the board's cells alone."""
     board = part.board
-    scale = min(ROOM_LONG / board.length, ROOM_HIGH / board.width)
+    scale = min(ROOM_LONG / board.length, ROOM_HIGH / board.width, 0.25)
     edge_y = -(BETWEEN + 5.0 * len(_below(part)) + board.thickness * scale)
     end_scale = min(ROOM_END / max(board.width, board.thickness), 1.0)
     end_x = board.length * scale + 14.0
@@ -62,6 +62,12 @@ def _below(part: Part) -> list[tuple[float, float]]:
     return [span for span in spans if span[1] - span[0] > 1.0]
 
 
+def _band(part: Part) -> float:
+    """Room above the far edge that running dimensions take (mm on paper)."""
+    edge, stops = tick_positions(part)
+    return 8.0 if stops and edge == FAR_EDGE else 0.0
+
+
 def _face_dimensions(part: Part, write: Writer, scale: float) -> Iterator[Item]:
     """The length of each edge of the marked face on its own side, the overall length, the width."""
     near, far = _edges(part)
@@ -69,7 +75,8 @@ def _face_dimensions(part: Part, write: Writer, scale: float) -> Iterator[Item]:
     for row, (start, stop) in enumerate(_below(part)):
         yield Dim((start * scale, 0.0), (stop * scale, 0.0), -AWAY - 5.0 * row, write.bare(stop - start), SMALL)
     if not _is(far, near) and far[1] - far[0] > 1.0:
-        yield Dim((far[0] * scale, width), (far[1] * scale, width), AWAY, write.bare(far[1] - far[0]), SMALL)
+        yield Dim((far[0] * scale, width), (far[1] * scale, width), AWAY + _band(part), write.bare(far[1] - far[0]),
+                  SMALL)
     yield Dim((0.0, 0.0), (0.0, width), AWAY, write.bare(part.board.width), SMALL)
 
 
@@ -88,24 +95,37 @@ def _names(part: Part, scale: float, edge_y: float, end_x: float, end_scale: flo
     board = part.board
     long, width = board.length * scale, board.width * scale
     over = edge_y + board.thickness * scale + 1.2
+    wide = long > 70.0
     yield Label(0.0, over, f"◄ end A: {part.called(END_A)}", SMALL)
-    yield Label(long, over, f"end B: {part.called(END_B)} ►", SMALL, "end")
-    yield Label(long / 2.0, over, f"reference edge: {part.called(REFERENCE_EDGE)}", SMALL, "middle")
-    yield Label(long / 2.0, width + 1.2, f"far edge: {part.called(FAR_EDGE)}", SMALL, "middle")
+    yield Label(long, over, f"end B: {part.called(END_B)} ►", SMALL, "end" if wide else "start")
+    yield Label(long / 2.0, over if wide else edge_y - 3.2, f"reference edge: {part.called(REFERENCE_EDGE)}", SMALL,
+                "middle")
+    yield Label(long / 2.0, width + 1.2 + _band(part), f"far edge: {part.called(FAR_EDGE)}", SMALL, "middle")
     yield Label(end_x, board.thickness * end_scale + 2.0, "on end B", SMALL)
 
 
 def _grain(part: Part, scale: float) -> Iterator[Item]:
-    """An arrow along the grain in the middle of the marked face."""
+    """An arrow along the grain on the marked face, where no lettered point lies."""
     if part.stock.form == "mesh":
         return
     board = part.board
-    middle, half = board.length * scale / 2.0, min(12.0, board.length * scale / 5.0)
-    y = board.width * scale * 0.5
-    yield Arrow(middle - half, y, middle + half, y, both=True, style="grain")
+    half = min(12.0, board.length * scale / 5.0)
+    x, y = _free_spot(part, scale, half)
+    yield Arrow(x - half, y, x + half, y, both=True, style="grain")
     if board.width * scale > 7.0:
-        yield Label(middle, y + 1.0, "grain", SMALL - 0.5, "middle")
-        yield Label(middle, y - 2.8, part.called(MARKED_FACE), SMALL - 0.5, "middle")
+        yield Label(x, y + 1.0, "grain", SMALL - 0.5, "middle")
+        yield Label(x, y - 2.8, part.called(MARKED_FACE), SMALL - 0.5, "middle")
+
+
+def _free_spot(part: Part, scale: float, half: float) -> tuple[float, float]:
+    """The first of a few places on the face that keeps clear of every lettered point."""
+    board = part.board
+    points = [(p[0] * scale, p[1] * scale) for _, p in marked_points(part)]
+    spots = [(board.length * scale * a, board.width * scale * b) for a, b in
+             ((0.5, 0.5), (0.62, 0.5), (0.7, 0.5), (0.7, 0.25), (0.7, 0.75), (0.4, 0.75))]
+    clear = (spot for spot in spots
+             if all(abs(x - spot[0]) > half + 2.5 or abs(y - spot[1]) > 4.0 for x, y in points))
+    return next(clear, spots[0])
 
 
 def _points(part: Part, write: Writer, scale: float) -> Iterator[Item]:

@@ -149,14 +149,13 @@ def _part(sheet: PartSheet, job: Job) -> Together:
     title = f"{sheet.mark} · {sheet.name} · cut {sheet.count}"
     figure = Figure(board_drawing(sheet.part, job.writer))
     blocks: list[Block] = [Heading(title, 2, anchor=anchor(sheet)), figure, Pairs(sheet.facts, 2, small=True)]
-    blocks.append(Table(
-        (Column("", 0.3), Column("Cut", 2.0), Column("Set", 1.8), Column("Lay", 2.6), Column("Mark at", 2.8)),
-        tuple((row.number, row.title, row.set_to, row.lay, row.mark_at) for row in sheet.cuts)))
-    if sheet.joints:
-        blocks.append(Table(
-            (Column("Joint", 1.5), Column("Face", 1.1), Column("Angle and size", 3.0), Column("Position", 3.4)),
-            tuple((row.name, row.face, row.size, row.position) for row in sheet.joints)))
-    blocks += [Para(text, "caution") for text in sheet.advice]
+    rows = [(row.number, row.title, row.set_to, row.lay, row.mark_at) for row in sheet.cuts]
+    rows += [(str(len(sheet.cuts) + i), row.name, row.size, row.face, row.position)
+             for i, row in enumerate(sheet.joints, start=1)]
+    blocks.append(Table((Column("", 0.25), Column("Cut or joint", 1.7), Column("Set, or size", 1.8),
+                         Column("Lay, or face", 2.6), Column("Mark at", 2.9)), tuple(rows)))
+    if sheet.advice:
+        blocks.append(Para(" ".join(sheet.advice), "caution"))
     return Together(tuple(blocks))
 
 

@@ -254,8 +254,7 @@ def _notch(cut: Cut, part: Part, write: Writer) -> JointRow:
     return JointRow(
         cut.name, part.called(MARKED_FACE),
         f"{walls}; sides " + ", ".join(write.bare(side) for side in sides if side > SAME_POINT),
-        f"along from the {part.called(END_A)}'s long point | across from the {part.called(REFERENCE_EDGE)}: "
-        + line_text(lettered, write))
+        line_text(lettered, write))
 
 
 # ---- bores
@@ -294,15 +293,20 @@ def corner_points(cut: Cut, board: Board) -> tuple[list[Vec], str]:
         solid = (rest,)
     done = clip(solid[0], cut.planes[0], "this cut") or ()
     face = next(facet for facet in done if facet.name == "this cut")
-    top = [p for p in face.points if p[2] > board.thickness - 1e-3]
-    if len(top) >= 2:
-        return [min(top), max(top)], MARKED_FACE
-    return [min(face.points), max(face.points)], "middle line"
+    for name, level in ((MARKED_FACE, board.thickness), (HIDDEN_FACE, 0.0)):
+        on_face = [p for p in face.points if abs(p[2] - level) < 1e-3]
+        if len(on_face) >= 2:
+            return [min(on_face), max(on_face)], name
+    return [min(face.points), max(face.points)], MIDDLE
+
+
+#: Where a cut meets neither face in a line: a hip's tail between its cheeks.
+MIDDLE = "middle of the thickness"
 
 
 def corner_text(cut: Cut, part: Part, write: Writer) -> str:
     """Where a corner cut runs: two points on the marked face."""
     assert cut.kind == CORNER_CUT
     face = corner_points(cut, part.board)[1]
-    name = part.called(face) if face == MARKED_FACE else face
-    return f"on the {name}, along | across: " + line_text(marked_lines(part)[cut], write)
+    name = face if face == MIDDLE else part.called(face)
+    return f"on the {name}: " + line_text(marked_lines(part)[cut], write)

@@ -49,6 +49,7 @@ class PartSheet:
     stock: str
     finished: str
     blank: str
+    points: str
     grain: str
     outside: str
     hand: str
@@ -67,10 +68,10 @@ class PartSheet:
     @property
     def facts(self) -> tuple[tuple[str, str], ...]:
         """Label and value pairs for the part's block."""
-        rows = [("Stock", self.stock), ("Blank L × W × T", self.blank), ("Finished", self.finished),
-                ("Grain", self.grain), ("Faces", self.outside), ("Hand", self.hand), ("Where", self.where),
-                ("Weight, each", self.weight), ("Order of cuts", self.order), ("Complements", self.complements),
-                ("Nested setting", self.nested), ("Meets", self.meets), ("Finish", self.finish)]
+        rows = [("Stock", self.stock), ("Blank L × W × T", self.blank), ("Arrises", self.points),
+                ("Grain", self.grain), ("Faces", self.outside), ("Where", self.where), ("Hand", self.hand),
+                ("Order of cuts", self.order), ("Complements", self.complements), ("Nested setting", self.nested),
+                ("Meets", self.meets), ("Finish", self.finish)]
         return tuple((label, value) for label, value in rows if value)
 
 
@@ -85,7 +86,8 @@ def _sheet(part: Part, job: Job, meets: str) -> PartSheet:
     write, board, spec = job.writer, part.board, job.spec
     return PartSheet(
         part=part, mark=part.mark, name=part.name, count=str(part.count), stock=stock_text(part, write),
-        finished=_finished(part, write), blank=write.size(*board.size), grain=grain_text(part),
+        finished=_finished(part, write), blank=write.size(*board.size),
+        points=_points(part, write), grain=grain_text(part),
         outside=_outside(part), hand=_hand(part, job.assembly), where=_where(part, job),
         weight=write.weight(part.weight), finish=part.kind.finish, cuts=tuple(_cut_rows(part, write)),
         joints=tuple(joint_rows(part, write)), order=_order(part), meets=meets, nested=nested_text(part, write),
@@ -108,15 +110,18 @@ def stock_text(part: Part, write: Writer) -> str:
     return text
 
 
-def _finished(part: Part, write: Writer) -> str:
-    """Long and short point with width and thickness."""
+def _points(part: Part, write: Writer) -> str:
+    """The longest and the shortest of the four long arrises, where they differ."""
     a, b = end_spans(part.board)
     spans = [right - left for left, right in zip(a.positions, b.positions, strict=True)]
-    tail = f"{write.bare(part.board.width)} × {write.length(part.board.thickness)}"
     if max(spans) - min(spans) < 0.01 and abs(max(spans) - part.board.length) < 0.01:
-        return f"{write.bare(part.board.length)} × {tail}"
-    points = f"longest arris {write.bare(max(spans))}, shortest {write.bare(max(0.0, min(spans)))}"
-    return f"{write.bare(part.board.length)} × {tail}; {points}"
+        return ""
+    return f"longest {write.bare(max(spans))}, shortest {write.length(max(0.0, min(spans)))}"
+
+
+def _finished(part: Part, write: Writer) -> str:
+    """Overall size, with the longest and shortest arris where they differ."""
+    return "; ".join(filter(None, (write.size(*part.board.size), _points(part, write))))
 
 
 def grain_text(part: Part) -> str:
@@ -127,20 +132,20 @@ def grain_text(part: Part) -> str:
     if part.stock.form == "mesh":
         return "no grain; length along the roll"
     kind = "face grain" if part.stock.form == "sheet" else "grain"
-    return f"{kind} along the length ↔; {way} in the vent"
+    return f"{kind} ↔ along the length, {way} in the vent"
 
 
 def _outside(part: Part) -> str:
     """The marked face and what it is in the vent; the edges too where they are told apart."""
-    return (f"marked face = {part.called(MARKED_FACE)}; reference edge = {part.called(REFERENCE_EDGE)}; "
-            f"end A = {part.called(END_A)}")
+    return (f"marked: {part.called(MARKED_FACE)}; reference edge: {part.called(REFERENCE_EDGE)}; "
+            f"end A: {part.called(END_A)}")
 
 
 def _hand(part: Part, assembly: Assembly) -> str:
     if not part.hand:
         return ""
     other = part.mark[:-1] + ("R" if part.hand == "left" else "L")
-    return f"{part.hand}, seen from outside; {other} is its mirror image"
+    return f"{part.hand}; {other} is its mirror image"
 
 
 def side_name(job: Job, side: int) -> str:
@@ -163,6 +168,10 @@ def _where(part: Part, job: Job) -> str:
         return f"{each} on every side" if each * len(sides) == part.count else "on every side"
     if part.kind.id in ("roof.kingpost", "roof.bearer", "roof.step"):
         return "on the axis"
+    if all(job.sizes.plan.gable(side) for side in sides) and len(sides) == 2:
+        return "both gable sides"
+    if len(sides) == 2 and job.sizes.plan.sides == 4 and not any(job.sizes.plan.gable(side) for side in sides):
+        return "both eave sides"
     return ", ".join(side_name(job, side) for side in sides)
 
 

@@ -59,10 +59,11 @@ def row_of(angles: Setting, end: str) -> SawRow:
 
 
 def angles_text(row: SawRow, write: Writer) -> str:
-    """The two scales: 'mitre 33.7°, blade upright'."""
-    mitre = "gauge square" if not row.turn else f"mitre {write.angle(row.mitre)} {row.turn}"
-    bevel = "blade upright" if row.bevel < SQUARE else f"bevel {write.angle(row.bevel)}"
-    return f"{mitre}, {bevel}"
+    """The two scales: 'mitre 33.7° left, bevel 30.0°'; what is not named stands square or upright."""
+    words = [f"mitre {write.angle(row.mitre)} {row.turn}"] if row.turn else []
+    if row.bevel >= SQUARE:
+        words.append(f"bevel {write.angle(row.bevel)}")
+    return ", ".join(words) or "square"
 
 
 def lay_text(row: SawRow, part: Part) -> str:

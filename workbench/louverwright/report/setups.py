@@ -65,7 +65,17 @@ def _row(number: str, ends: list[_End], write: Writer) -> SetupRow:
     mitre = "square" if not row.turn else f"{write.angle(row.mitre)} {row.turn}"
     bevel = "upright" if row.bevel < SQUARE else write.angle(row.bevel)
     count = str(sum(end.part.count for end in ends))
-    return SetupRow(number, bevel, mitre, "any" if square else _lie(row), ", ".join(end.text for end in ends), count)
+    return SetupRow(number, bevel, mitre, "any" if square else _lie(row), ", ".join(_texts(ends)), count)
+
+
+def _texts(ends: list[_End]) -> Iterator[str]:
+    """The ends by their names; both ends of a part in one word."""
+    of_mark: dict[str, list[_End]] = {}
+    for end in ends:
+        of_mark.setdefault(end.part.mark, []).append(end)
+    for mark, own in of_mark.items():
+        both = {end.end for end in own} == {END_A, END_B}
+        yield f"{mark} both ends ×{own[0].part.count}" if both else own[0].text
 
 
 def _lie(row: SawRow) -> str:

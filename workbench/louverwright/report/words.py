@@ -25,12 +25,15 @@ SAW_CAUTIONS = (
 
 HOW_TO_READ = (
     "Mitre is measured from a square cut across the board, bevel as the blade's tilt from upright. Tables that count "
-    "from the edge or from the table give the complement, printed with each part.",
+    "from the edge or from the table give the complement, printed with each part. The gauge stands square and the "
+    "blade upright where no mitre or bevel is named.",
     "A board lies with its marked face up: end A to the left, reference edge towards you in the drawings. Write both "
-    "on the blank first. Lengths run from end A's long point.",
+    "on the blank first. Lengths run from end A's long point. A point (120 | 35) lies 120 along from there and 35 across "
+    "from the reference edge.",
     "The blank is the smallest piece that the part can be cut from; its length carries no allowance for squaring.",
     "Left and right are as seen from outside. The vent's +X end looks along the ridge; left and right slopes are as "
     "seen looking that way.",
+    "Finish: prime all faces, edges and end grain before assembly, unless the part's block says otherwise.",
     "The slope of a hip is not the pitch of the roof's faces: never set one for the other.",
 )
 
@@ -54,7 +57,7 @@ def advice_lines(job: Job) -> tuple[str, ...]:
         lines.append(f"If the pitch is off by {write.angle(spec.pitch_error)} the foot opens {write.length(worst)}, "
                      f"more than the cladding's clearance of {write.length(spec.cladding_clearance)}: measure again.")
     lines.append("The base stands on its soles; flash it to the covering at least "
-                 f"{write.length(100.0)} up the cladding.")
+                 f"{write.length(100.0 if write.style.system == 'mm' else 101.6)} up the cladding.")
     return tuple(lines)
 
 

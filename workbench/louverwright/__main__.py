@@ -1,0 +1,138 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""``python3 -m louverwright``: build, report on and check vents from scenario files, without a window."""
+
+from __future__ import annotations
+
+import argparse
+import json
+import sys
+import time
+from pathlib import Path
+
+from .core.parameters import PARAMETERS
+from .core.spec import SpecError, shown
+from .core.stock import StockListError
+from .exchange.build import write_all
+from .exchange.host import NoFreeCAD, add_paths, load_freecad, run_again_in_system_python
+from .exchange.papers import job_from_values, write_papers
+from .exchange.pdf import PdfError, qt_modules
+from .exchange.scenario import Scenario, ScenarioError, read_scenario
+from .report.job import Job, plain
+
+BAD_SCENARIO, FAILED = 2, 1
+
+
+def main(arguments: list[str] | None = None) -> int:
+    """Runs one verb; the process's exit status: 0, 1 for a failure of the machine, 2 for a bad scenario."""
+    options = _parser().parse_args(arguments)
+    try:
+        return int(options.run(options))
+    except (ScenarioError, StockListError) as error:
+        return _refuse([f"{key}: {sentence}" for key, sentence in error.findings])
+    except SpecError as error:
+        return _refuse([f"parameters.{f.field}: {f.sentence}" if f.field else f.sentence for f in error.findings])
+    except BrokenPipeError:
+        raise
+    except (NoFreeCAD, PdfError, OSError) as error:
+        print(f"louverwright: {error}", file=sys.stderr)
+        return FAILED
+
+
+def _refuse(sentences: list[str]) -> int:
+    print("This vent cannot be built:", file=sys.stderr)
+    for sentence in sentences:
+        print(f"  - {sentence}", file=sys.stderr)
+    return BAD_SCENARIO
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(prog="louverwright", description="Louvered roof vents: model and cut report.")
+    verbs = parser.add_subparsers(required=True, metavar="VERB")
+    for name, run, text in (("build", _build, "model (FCStd, STEP) and report (HTML, PDF, CSV, JSON)"),
+                            ("report", _report, "the report alone")):
+        verb = verbs.add_parser(name, help=text)
+        verb.add_argument("scenario", type=Path)
+        verb.add_argument("--out", type=Path, required=True, help="folder to write to")
+        verb.set_defaults(run=run)
+    verb = verbs.add_parser("check", help="say whether a scenario can be built, and what comes of it")
+    verb.add_argument("scenario", type=Path)
+    verb.set_defaults(run=_check)
+    verb = verbs.add_parser("parameters", help="list every parameter")
+    verb.add_argument("--json", action="store_true", help="as JSON")
+    verb.set_defaults(run=_parameters)
+    return parser
+
+
+def _job(options: argparse.Namespace) -> tuple[Scenario, Job]:
+    _say(f"reading {options.scenario.name}")
+    scenario = read_scenario(options.scenario)
+    job = job_from_values(scenario.values, scenario.revision, scenario.folder)
+    _say(f"laid out: {len(job.assembly.pieces)} pieces under {len(job.assembly.parts)} marks, "
+         f"model {job.fingerprint}")
+    return scenario, job
+
+
+def _say(text: str) -> None:
+    print(text, flush=True)
+
+
+def _build(options: argparse.Namespace) -> int:
+    started = time.monotonic()
+    missing = _missing_freecad()
+    scenario, job = _job(options)
+    if missing:
+        raise missing
+    written = write_all(job, scenario, options.out, _say)
+    _say(f"done in {time.monotonic() - started:.1f} s: {options.out}: {', '.join(path.name for path in written)}")
+    return 0
+
+
+def _missing_freecad() -> NoFreeCAD | None:
+    """None where FreeCAD can be used, from this Python or after starting again in the system's."""
+    try:
+        load_freecad()
+    except NoFreeCAD as error:
+        run_again_in_system_python()
+        return error
+    return None
+
+
+def _report(options: argparse.Namespace) -> int:
+    add_paths()
+    try:
+        qt_modules()
+    except PdfError:
+        run_again_in_system_python()
+    _, job = _job(options)
+    written = write_papers(job, options.out)
+    _say(f"done: {options.out}: {', '.join(path.name for path in written)}")
+    return 0
+
+
+def _check(options: argparse.Namespace) -> int:
+    _, job = _job(options)
+    figures = job.figures
+    _say(f"{job.writer.length(figures['overall_width'])} wide, {job.writer.length(figures['overall_height'])} high, "
+         f"{job.writer.weight(figures['total_weight'])}, free area {job.writer.area(figures['free_area'])}")
+    _say("It can be built.")
+    return 0
+
+
+def _parameters(options: argparse.Namespace) -> int:
+    if options.json:
+        print(json.dumps([plain(row) for row in PARAMETERS], ensure_ascii=False, indent=1))
+        return 0
+    for row in PARAMETERS:
+        default = row.auto if row.auto and row.default in (0, "") else shown(row, row.default)
+        print(f"{row.name}  [{row.group}; {row.kind}; default: {default}]\n    {row.doc}")
+    return 0
+
+
+if __name__ == "__main__":
+    try:
+        status = main()
+        sys.stdout.flush()
+    except BrokenPipeError:  # the reader has seen enough, as with "| head"
+        sys.stdout = None  # type: ignore[assignment]
+        status = FAILED
+    sys.exit(status)

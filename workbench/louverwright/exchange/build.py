@@ -1,0 +1,46 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The main job without a window: a scenario in, the model and its papers out."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from ..report.job import Job
+from .papers import write_papers, write_whole
+from .scenario import Scenario
+
+Say = Callable[[str], None]
+
+
+def write_model(job: Job, scenario: Scenario, folder: Path, say: Say) -> list[Path]:
+    """Makes the vent in a new document and writes ``model.FCStd`` and ``model.step``.
+
+    Raises what FreeCAD raises, RuntimeError where the model does not come out as laid out.
+    """
+    import FreeCAD
+
+    from ..features.vent import make_vent
+
+    document = FreeCAD.newDocument("Vent")
+    try:
+        say("building the model")
+        vent = make_vent(document, **scenario.values)
+        count = len(vent.Shape.Solids)
+        if count != len(job.assembly.pieces):
+            raise RuntimeError(f"The model has {count} solids for {len(job.assembly.pieces)} pieces.")
+        folder.mkdir(parents=True, exist_ok=True)
+        say(f"writing model.FCStd ({count} pieces)")
+        model = write_whole(folder / "model.FCStd", lambda path: document.saveCopy(str(path)))
+        say("writing model.step")
+        step = write_whole(folder / "model.step", lambda path: vent.Shape.exportStep(str(path)))
+        return [model, step]
+    finally:
+        FreeCAD.closeDocument(document.Name)
+
+
+def write_all(job: Job, scenario: Scenario, folder: Path, say: Say) -> list[Path]:
+    """The model and the four papers."""
+    written = write_model(job, scenario, folder, say)
+    say("writing the report: HTML, PDF, CSV, JSON")
+    return [*written, *write_papers(job, folder)]

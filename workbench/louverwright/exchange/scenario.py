@@ -1,0 +1,129 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""Scenario files: a vent as a JSON file that a person writes.
+
+    {"louverwright": 1, "units": "in", "revision": "A",
+     "survey": {"slope_left": "8:12", "error": "0.5°"},
+     "parameters": {"project": "Hay barn", "ridge_length": "28 ft", "width": 0}}
+
+``units`` says what a bare length means; a text may always carry its own unit.
+"""
+
+from __future__ import annotations
+
+import json
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+from ..core.parameters import ANGLE, BY_NAME, COUNT, LENGTH, NUMBER, SWITCH, Parameter
+from ..core.survey import SurveyError, survey_from_mapping
+from ..core.units import ReadError, parse_angle, parse_length, parse_number, parse_yes_no
+
+VERSION = 1
+UNITS = ("mm", "cm", "m", "in", "ft")
+KEYS = ("louverwright", "units", "revision", "survey", "parameters", "remark")
+_MM = {"mm": 1.0, "cm": 10.0, "m": 1000.0, "in": 25.4, "ft": 304.8}
+
+
+class ScenarioError(ValueError):
+    """A scenario that cannot be used; ``findings`` are (key, sentence) pairs, all of them."""
+
+    def __init__(self, findings: list[tuple[str, str]]) -> None:
+        super().__init__("\n".join(f"{key}: {sentence}" for key, sentence in findings))
+        self.findings = tuple(findings)
+
+
+@dataclass(frozen=True)
+class Scenario:
+    """Parameter values (mm, degrees), the revision, and the folder that relative paths start from."""
+
+    values: Mapping[str, Any]
+    revision: str
+    folder: Path
+
+
+def read_scenario(path: Path) -> Scenario:
+    """Reads a file.  Raises ScenarioError with every finding, also for a file that is no JSON."""
+    try:
+        data = json.loads(path.read_text(encoding="utf-8"))
+    except OSError as error:
+        raise ScenarioError([(path.name, f"The file cannot be read: {error.strerror or error}.")]) from error
+    except ValueError as error:
+        raise ScenarioError([(path.name, f"It is not JSON: {error}.")]) from error
+    return scenario_from(data, path.parent)
+
+
+def scenario_from(data: Any, folder: Path) -> Scenario:
+    """A scenario from parsed JSON.  Raises ScenarioError with every finding."""
+    if not isinstance(data, Mapping):
+        raise ScenarioError([("scenario", "A scenario is an object with parameters.")])
+    findings = [(key, f"It is not a key of a scenario; known are {', '.join(KEYS)}.") for key in data if key not in KEYS]
+    if data.get("louverwright") != VERSION:
+        findings.append(("louverwright", f"It must be {VERSION}, the version of the scenario format."))
+    unit = data.get("units", "mm")
+    if unit not in UNITS:
+        findings.append(("units", f"“{unit}” is not one of {', '.join(UNITS)}."))
+        unit = "mm"
+    values = _values(data.get("parameters", {}), unit, findings)
+    values |= _survey(data.get("survey"), values, findings)
+    if findings:
+        raise ScenarioError(findings)
+    return Scenario(values, str(data.get("revision", "1")), folder)
+
+
+def _values(given: Any, unit: str, findings: list[tuple[str, str]]) -> dict[str, Any]:
+    if not isinstance(given, Mapping):
+        findings.append(("parameters", "It must be an object of names and values."))
+        return {}
+    values: dict[str, Any] = {}
+    for name, value in given.items():
+        if name not in BY_NAME:
+            findings.append((f"parameters.{name}", "It is not a parameter; “louverwright parameters” lists them."))
+            continue
+        try:
+            values[name] = value_from(BY_NAME[name], value, unit)
+        except ReadError as error:
+            findings.append((f"parameters.{name}", str(error)))
+    return values
+
+
+def value_from(row: Parameter, value: Any, unit: str = "mm") -> Any:
+    """A parameter's value (mm, degrees) from JSON's number or text.  Raises ReadError."""
+    if row.kind == SWITCH:
+        return value if isinstance(value, bool) else parse_yes_no(str(value))
+    if row.kind not in (LENGTH, ANGLE, COUNT, NUMBER):
+        return value
+    if isinstance(value, bool) or value is None or isinstance(value, (list, dict)):
+        raise ReadError(f"“{value}” is not a number.")
+    number: float
+    if isinstance(value, (int, float)):
+        number = value * _MM[unit] if row.kind == LENGTH else value
+    else:
+        number = parse_length(value, unit) if row.kind == LENGTH else _other(row, value)
+    if not math.isfinite(number):
+        raise ReadError(f"“{value}” is not a number.")
+    return int(number) if row.kind == COUNT and number == int(number) else number
+
+
+def _other(row: Parameter, text: str) -> float:
+    return parse_angle(text) if row.kind == ANGLE else parse_number(text)
+
+
+def _survey(given: Any, values: Mapping[str, Any], findings: list[tuple[str, str]]) -> dict[str, Any]:
+    """Pitches, error and note from the survey's readings."""
+    if given is None:
+        return {}
+    if not isinstance(given, Mapping):
+        findings.append(("survey", "It must be an object of readings."))
+        return {}
+    twice = [name for name in ("pitch_left", "pitch_right", "pitch_error") if name in values]
+    findings += [(f"parameters.{name}", "The survey gives it already. Give it in one place.") for name in twice]
+    try:
+        survey = survey_from_mapping(given)
+    except SurveyError as error:
+        findings += [(key if key == "survey" else f"survey.{key}", sentence) for key, sentence in error.findings]
+        return {}
+    return {"pitch_left": survey.pitch_left, "pitch_right": survey.pitch_right, "pitch_error": survey.error,
+            "survey_note": values.get("survey_note", survey.words)}
