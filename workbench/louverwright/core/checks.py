@@ -94,7 +94,7 @@ def _seat(spec: Spec, at: Sizes) -> Iterator[Finding]:
 def _seat_height(spec: Spec, at: Sizes, y: float) -> float:
     away = y - at.roof.ridge
     pitch = math.radians(at.roof.left if away > 0 else at.roof.right)
-    return at.roof.height(y) - spec.seat_depth / math.cos(pitch)
+    return at.roof.height(y) - float(spec.seat_depth) / math.cos(pitch)
 
 
 def _soles(spec: Spec, at: Sizes) -> Iterator[Finding]:

@@ -226,7 +226,7 @@ def _louver(spec: Spec, plan: Plan, base: BaseSize) -> LouverSize:
     head_under = rail_under - spec.panel_clearance - stile_t
     panel_half = frame_r * plan.slope - base.post_face - spec.panel_clearance
     room = head_under - rail_top
-    slats = spec.slat_count or slats_needed(spec, room)
+    slats = int(spec.slat_count) or slats_needed(spec, room)
     plumb = spec.slat_stock.thickness / math.cos(math.radians(spec.slat_angle))
     spacing = (room - spec.panel_depth * math.tan(math.radians(spec.slat_angle)) - plumb) / slats
     clear = 2.0 * (panel_half - stile_t)
@@ -244,9 +244,9 @@ def _louver(spec: Spec, plan: Plan, base: BaseSize) -> LouverSize:
 
 def slats_needed(spec: Spec, room: float) -> int:
     """The fewest slats that hide the sky at the rain angle, ``room`` being sill bed to head rail (mm)."""
-    plumb = spec.slat_stock.thickness / math.cos(math.radians(spec.slat_angle))
-    left = room - spec.panel_depth * math.tan(math.radians(spec.slat_angle)) - plumb
-    widest = overlap(spec.panel_depth, spec.slat_angle, plumb, 0.0, spec.rain_angle)
+    plumb: float = spec.slat_stock.thickness / math.cos(math.radians(spec.slat_angle))
+    left: float = room - spec.panel_depth * math.tan(math.radians(spec.slat_angle)) - plumb
+    widest: float = overlap(spec.panel_depth, spec.slat_angle, plumb, 0.0, spec.rain_angle)
     if left <= 0.0 or widest <= 0.0:
         return 1
     return max(1, math.ceil(left / widest - 1e-9))
@@ -259,7 +259,7 @@ def _cap(spec: Spec, plan: Plan, louver: LouverSize) -> CapSize:
     rafter = spec.rafter_stock
     plate_r = louver.frame_r + louver.trim_t
     plate_top = louver.top + spec.plate_stock.thickness
-    rafters = rafters_between(spec, plan, plate_r) if spec.rafters_per_side < 0 else int(spec.rafters_per_side)
+    rafters = int(spec.rafters_per_side) if spec.rafters_per_side >= 0 else rafters_between(spec, plan, plate_r)
     heel = spec.heel_height or _heel(rafter.width, hip, q if rafters else hip)
     tail_r = plate_r + spec.overhang
     apothem = min(spec.king_post_stock.width, spec.king_post_stock.thickness) / 2.0

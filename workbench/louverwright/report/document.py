@@ -4,13 +4,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import Any
 
 from ..core.figures import OUTPUTS, Output
 from ..core.kinds import STAGES
-from ..core.parameters import ANGLE, BY_NAME, CHOICE, COUNT, LENGTH, NUMBER, PARAMETERS, STOCK, VENT
-from ..core.units import format_pitch
+from ..core.parameters import ANGLE, BY_NAME, LENGTH, NUMBER, PARAMETERS, STOCK, SWITCH, VENT, Parameter
+from ..core.units import format_angle, format_pitch
 from .board_drawing import board_drawing
-from .job import Job
+from .job import Job, Writer
 from .page import Block, Bullets, Cell, Column, Figure, Heading, PageBreak, Pairs, Para, Report, Row, Table, Together
 from .part_sheet import PartSheet, part_sheets
 from .setups import beyond_rows, crosscut_rows, joint_setups, nested_rows, rip_rows
@@ -44,7 +45,7 @@ def survey_rows(job: Job) -> tuple[tuple[str, str], ...]:
     """The barn's roof as it was measured, and what the reading's error opens up."""
     spec, write = job.spec, job.writer
     rows = [("Left slope", format_pitch(spec.pitch_left)), ("Right slope", format_pitch(spec.pitch_right)),
-            ("Reading may be off by", write.angle(spec.pitch_error)),
+            ("Pitch may be off by", format_angle(spec.pitch_error, 2)),
             ("Opens at the foot, left", write.length(job.figures["opening_left"])),
             ("Opens at the foot, right", write.length(job.figures["opening_right"]))]
     if spec.ridge_length:
@@ -159,20 +160,36 @@ def _part(sheet: PartSheet, job: Job) -> Together:
     return Together(tuple(blocks))
 
 
+def _resolved(job: Job) -> dict[str, object]:
+    """What automatic parameters came out as."""
+    at = job.sizes
+    return {"width": at.base.width, "base_height": at.base.top, "louver_height": at.louver.top - at.base.top,
+            "post_face": at.base.post_face, "corner_board_face": at.base.corner_face, "slat_count": at.louver.slats,
+            "ring_slope": at.louver.ring_slope, "heel_height": at.cap.heel, "rafters_per_side": at.cap.rafters}
+
+
 def parameter_text(job: Job, name: str) -> str:
-    """A parameter's value as the report prints it."""
-    row, value, write = BY_NAME[name], job.spec.values[name], job.writer
-    if row.auto and value == 0:
+    """A parameter's value as the report prints it; for an automatic one what it came out as."""
+    row, value, write = BY_NAME[name], job.spec.values[name], job.writer.fine
+    automatic = (row.auto and value == 0) or (name == "rafters_per_side" and value < 0)
+    if automatic and name not in _resolved(job):
         return row.auto
+    if automatic:
+        value = _resolved(job)[name]
+    text = _value_text(row, value, write)
+    return f"{text} (automatic)" if automatic else text
+
+
+def _value_text(row: Parameter, value: Any, write: Writer) -> str:
     if row.kind == LENGTH:
         return write.length(value)
     if row.kind == ANGLE:
-        return write.angle(value)
+        return format_angle(value, 2)
     if row.kind == STOCK:
         return str(value.name)
-    if row.kind in (COUNT, NUMBER, CHOICE):
-        return f"{value:g}" if row.kind == NUMBER else str(value)
-    return {True: "yes", False: "no"}.get(value, str(value)) if isinstance(value, bool) else str(value)
+    if row.kind == SWITCH:
+        return "yes" if value else "no"
+    return f"{value:g}" if row.kind == NUMBER else str(value)
 
 
 def _parameters(job: Job) -> Iterator[Block]:

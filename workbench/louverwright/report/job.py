@@ -82,6 +82,11 @@ class Writer:
         return format_weight(kg, self.style)
 
     @property
+    def fine(self) -> Writer:
+        """The same unit to 0.1 mm or 1/64 in, for clearances and fits."""
+        return Writer(LengthStyle("mm", 0.1) if self.style.system == "mm" else LengthStyle(self.style.system, 64))
+
+    @property
     def unit(self) -> str:
         """The unit of lengths in words, for the title block."""
         names = {"mm": "millimetres", "in": "inches", "ft-in": "feet and inches"}

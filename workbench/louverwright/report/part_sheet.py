@@ -8,7 +8,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import lru_cache
 
-from ..core.assembly import CORNER_CUT, CROSSCUT, RIP, Assembly, Cut, Part
+from ..core.assembly import CORNER_CUT, CROSSCUT, RIP, Assembly, Cut, Part, board_shell
 from ..core.geometry import Vec, dot
 from ..core.saw import ARRISES, SQUARE, EndSpan, Setting, end_of, end_spans, setting
 from ..core.solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE
@@ -206,18 +206,24 @@ def _cut_rows(part: Part, write: Writer) -> Iterable[CutRow]:
             set_to, lay = rip_words(cut, part, write)
             yield CutRow(str(number), "rip", cut.name, set_to, lay, _rip_mark(cut, part, write))
     for end in (END_A, END_B):
-        across = [cut for cut in saw_cuts if cut.kind == CROSSCUT and end_of(cut) == end]
-        for cut in across or [None]:
+        across: list[Cut | None] = [cut for cut in saw_cuts if cut.kind == CROSSCUT and end_of(cut) == end]
+        square: list[Cut | None] = [None] if keeps_end(part, end) else []
+        for each in across or square:
             number += 1
-            yield _end_row(str(number), cut, end, part, write)
+            yield _end_row(str(number), each, end, part, write)
     for cut in saw_cuts:
         if cut.kind == CORNER_CUT:
             number += 1
             yield _corner_row(str(number), cut, part, write)
 
 
+def keeps_end(part: Part, end: str) -> bool:
+    """True when some of the blank's own square end is left on the finished part."""
+    return any(face.name == end for face in board_shell(part.board).faces)
+
+
 def _end_row(number: str, cut: Cut | None, end: str, part: Part, write: Writer) -> CutRow:
-    """An end: its cut, or a square end where no cut is listed (what a corner cut or notch leaves of it)."""
+    """An end: its cut, or the blank's square end where it has none."""
     if cut is None:
         name = "square end"
         row = row_of(Setting(0.0, 0.0, 0.0), end)
@@ -338,6 +344,8 @@ def nested_text(part: Part, write: Writer) -> str:
 
 def _advice(part: Part, spec: Spec, write: Writer) -> list[str]:
     out: list[str] = []
+    if part.stock.form == "mesh":
+        return out
     for cut in part.board.cuts:
         if len(cut.planes) == 1:
             out += beyond_saw(cut, part, spec, write)

@@ -11,7 +11,7 @@ from ..core.saw import SQUARE, Setting, end_of, setting
 from ..core.solid import END_A, END_B
 from .job import Job, Writer
 from .joint_words import joint_rows
-from .part_sheet import nested, part_sheets
+from .part_sheet import keeps_end, nested, part_sheets
 from .saw_words import LEFT, SawRow, rip_words, row_of, saw_row
 
 
@@ -39,13 +39,14 @@ class _End:
 
 
 def _ends(parts: Iterable[Part]) -> Iterator[_End]:
-    """Every sawn end of every part; an end without a cut of its own is square."""
+    """Every sawn end of every part; an end without a cut of its own is square, if anything is left of it."""
     for part in parts:
         if part.stock.form == "mesh":
             continue
         for end in (END_A, END_B):
             cuts = [cut for cut in part.board.cuts if cut.kind == CROSSCUT and end_of(cut) == end]
-            for row in [saw_row(cut) for cut in cuts] or [row_of(Setting(0.0, 0.0, 0.0), end)]:
+            square = [row_of(Setting(0.0, 0.0, 0.0), end)] if keeps_end(part, end) else []
+            for row in [saw_row(cut) for cut in cuts] or square:
                 yield _End(part, end, row)
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from itertools import pairwise
 
 from ..core.assembly import Board, board_shell, board_solid
 from ..core.geometry import Vec, add, dot, scale, sub
@@ -67,7 +68,7 @@ def _stretches(segment: Segment, others: list[Segment]) -> list[tuple[float, flo
         if share is not None and 1e-6 < share < 1.0 - 1e-6:
             cuts.add(share)
     stops = sorted(cuts)
-    return [(a, b) for a, b in zip(stops, stops[1:], strict=False) if b - a > 1e-6]
+    return [(a, b) for a, b in pairwise(stops) if b - a > 1e-6]
 
 
 def _crossing(a: Segment, b: Segment) -> float | None:

@@ -4,6 +4,7 @@
 from __future__ import annotations
 
 from ..core.kinds import STAGES
+from ..core.units import rounded
 from .job import Job
 from .part_sheet import part_sheets
 
@@ -28,8 +29,8 @@ HOW_TO_READ = (
     "from the edge or from the table give the complement, printed with each part. The gauge stands square and the "
     "blade upright where no mitre or bevel is named.",
     "A board lies with its marked face up: end A to the left, reference edge towards you in the drawings. Write both "
-    "on the blank first. Lengths run from end A's long point. A point (120 | 35) lies 120 along from there and 35 across "
-    "from the reference edge.",
+    "on the blank first. Lengths run from end A's long point. A point (120 | 35) lies 120 along from there and 35 "
+    "across from the reference edge.",
     "The blank is the smallest piece that the part can be cut from; its length carries no allowance for squaring.",
     "Left and right are as seen from outside. The vent's +X end looks along the ridge; left and right slopes are as "
     "seen looking that way.",
@@ -66,8 +67,6 @@ def holding_lines(job: Job) -> tuple[str, ...]:
 
     A ring's rounding is what the printed lengths of its parts differ from the exact ones, all added up.
     """
-    from ..core.units import rounded
-
     lines = []
     for stage, (_, name) in STAGES.items():
         for kind in {s.part.kind.id: s.part.kind for s in part_sheets(job) if s.part.kind.stage == stage}.values():
