@@ -14,7 +14,7 @@ from .dimensions import Sizes, sizes
 from .geometry import Vec, add, scale
 from .kinds import BASE, LOUVER, ROOF
 from .layout import layout
-from .sizing import net_free_area
+from .sizing import AirReport, net_free_area, target_area, target_from_building
 from .spec import Spec
 from .survey import opening_at_foot
 
@@ -62,6 +62,8 @@ OUTPUTS: tuple[Output, ...] = (
     Output("roof_opening_area", AREA, "Area of the opening in the roof, level; ridge board and rafters that stay "
            "take from it.", "air"),
     Output("free_area", AREA, "The least of louvers, throat and roof opening.", "air"),
+    Output("narrowest", TEXT, "Which of the three is the least.", "air"),
+    Output("wanted_area", AREA, "Free area wanted from this vent; 0 where no target is set.", "air"),
     Output("base_weight", WEIGHT, "Weight of the base.", "weight"),
     Output("louver_weight", WEIGHT, "Weight of the louver stage.", "weight"),
     Output("roof_weight", WEIGHT, "Weight of the roof stage, without its covering.", "weight"),
@@ -104,14 +106,38 @@ def _openings(spec: Spec, at: Sizes) -> dict[str, Any]:
             "opening_right": opens(at.roof.right, half + at.roof.ridge)}
 
 
-def _air(spec: Spec, at: Sizes) -> dict[str, Any]:
+def wanted_area(spec: Spec) -> float:
+    """The free area wanted from one vent (mm²): as given, by the floor, or by the building's width; 0 for none."""
+    if spec.air_target:
+        return float(spec.air_target) * 1e6
+    if spec.floor_area:
+        return float(target_area(spec.floor_area * 1e6, spec.floor_ratio)) / int(spec.vents)
+    if spec.building_width and spec.ridge_length:
+        return float(target_from_building(spec.building_width, spec.ridge_length, spec.vents))
+    return 0.0
+
+
+def air_report(spec: Spec) -> AirReport:
+    """What the air passes one after another, against the target.
+
+    The plate's ring is above the louvers and so not in the air's way: the throat is what base frame and panels leave.
+    """
+    at = sizes(spec)
     louver, base, plan = at.louver, at.base, at.plan
     louvers = float(net_free_area(louver.gap, louver.clear_width, louver.slats, plan.sides, spec.screen_factor))
     throat = plan.sides * plan.slope * min(base.inner_r, louver.batten_r) ** 2
-    half = max(0.0, base.frame_r * plan.slope - base.post_face - spec.opening_margin)
-    opening = (2.0 * half) ** 2
-    return {"louver_area": louvers, "throat_area": throat, "roof_opening_side": 2.0 * half,
-            "roof_opening_area": opening, "free_area": min(louvers, throat, opening)}
+    return AirReport(louvers, throat, _opening_side(spec, at) ** 2, wanted_area(spec))
+
+
+def _opening_side(spec: Spec, at: Sizes) -> float:
+    return 2.0 * max(0.0, at.base.frame_r * at.plan.slope - at.base.post_face - float(spec.opening_margin))
+
+
+def _air(spec: Spec, at: Sizes) -> dict[str, Any]:
+    air = air_report(spec)
+    return {"louver_area": air.louvers, "throat_area": air.throat, "roof_opening_side": _opening_side(spec, at),
+            "roof_opening_area": air.roof_opening, "free_area": air.least, "narrowest": air.narrowest,
+            "wanted_area": air.target}
 
 
 def weight_and_centre(parts: Iterable[Part]) -> tuple[float, Vec]:

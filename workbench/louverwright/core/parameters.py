@@ -176,8 +176,14 @@ PARAMETERS: tuple[Parameter, ...] = (
     # ---- air
     Parameter("screen_factor", NUMBER, AIR, 1.0, "Share of the opening that the mesh leaves free (1/4 in hardware "
               "cloth 1.0, 1/8 in mesh 0.8).", 0.2, 1.0),
-    Parameter("air_target", NUMBER, AIR, 0.0, "Net free area wanted from this vent, in square metres; 0 for no "
-              "target.", 0.0, 100.0, auto="no target"),
+    Parameter("air_target", NUMBER, AIR, 0.0, "Net free area wanted from each vent, in square metres.",
+              0.0, 100.0, auto="by the floor or by the building's width, if either is given"),
+    Parameter("floor_area", NUMBER, AIR, 0.0, "Floor that the vents together air, in square metres.", 0.0, 100_000.0,
+              auto="not given"),
+    Parameter("floor_ratio", NUMBER, AIR, 150.0, "Square metres of floor for one of free area: 150 by the usual rule for "
+              "attics, 300 under its conditions.", 20.0, 1_000.0),
+    _length("building_width", AIR, 0.0, "Width of the building across the ridge; with the ridge length it gives the area "
+            "of an open ridge, 2 in for each 10 ft of width.", 0.0, 100_000.0, auto="not given"),
     _length("opening_margin", AIR, 20.0, "Distance of the roof opening's edge from the inside of the legs.",
             0.0, 300.0),
     # ---- stock

@@ -3,8 +3,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+import math
+from collections import Counter
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
+from types import MappingProxyType
 from typing import Any
 
 from .parameters import BY_NAME, PARAMETERS
@@ -16,18 +19,36 @@ FORMS = ("dimension", "board", "post", "sheet", "mesh")
 #: Every use that a list names a usual item for: the stock parameters.
 USES = tuple(row.name for row in PARAMETERS if row.kind == STOCK_KIND)
 
+#: Shipped lists that a list of the user's own may lie over.
+BASES = ("us", "eu")
+
+#: The keys of a list and of an item; the first are needed.
+LIST_KEYS = ("items", "$schema", "name", "title", "base", "usual")
+NEEDED_KEYS = ("name", "form", "thickness", "width", "lengths", "density")
+ITEM_KEYS = (*NEEDED_KEYS, "material", "source")
+
+#: Densities (kg/m³) between cork and copper; anything else is a slip of the pen.
+LIGHTEST, HEAVIEST = 50.0, 9000.0
+#: No stock is sold longer than this (mm).
+LONGEST = 100_000.0
+
+_Findings = list[tuple[str, str]]
+
 
 class StockListError(ValueError):
-    """A stock list that cannot be used; ``findings`` are (key, sentence) pairs, the text is all sentences."""
+    """A stock list that cannot be used; ``findings`` are (key, sentence) pairs, the text is all of them."""
 
-    def __init__(self, findings: list[tuple[str, str]]) -> None:
+    def __init__(self, findings: _Findings) -> None:
         super().__init__("\n".join(f"{key}: {sentence}" for key, sentence in findings))
         self.findings = tuple(findings)
 
 
 @dataclass(frozen=True)
 class Stock:
-    """One item: dressed thickness and width (mm), the lengths sold (mm; a sheet's along its face grain), density (kg/m³)."""
+    """One item: dressed thickness and width (mm), lengths sold (mm; a sheet's run along its face grain), density.
+
+    The density is in kg/m³, at the moisture that the stock is built in at.
+    """
 
     name: str
     form: str
@@ -47,102 +68,147 @@ class StockList:
     items: tuple[Stock, ...]
     usual: Mapping[str, str] = field(default_factory=dict)
 
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "usual", MappingProxyType(dict(self.usual)))
+
     def find(self, name: str) -> Stock:
-        """The item called ``name``.  Raises KeyError."""
+        """The item called ``name``.  Raises StockListError with the names there are."""
         for item in self.items:
             if item.name == name:
                 return item
-        raise KeyError(name)
+        raise StockListError([(self.name, f"“{name}” is not in the stock list. Choose one of: "
+                               f"{', '.join(item.name for item in self.items)}.")])
 
 
 def density_at(gravity: float, moisture: float) -> float:
     """Density (kg/m³) from the specific gravity at 12 % moisture: 1000·G·(1 + M/100), M in percent.
 
-    The formula of the Wood Handbook (FPL-GTR-190, chapter 4), water at 1000 kg/m³.
+    The formula of the Wood Handbook (FPL-GTR-190, chapter 4), water at 1000 kg/m³.  G is the oven-dry weight over
+    the volume at 12 % moisture, so M is best near 12.
     """
     return 1000.0 * gravity * (1.0 + moisture / 100.0)
 
 
 def read_stock_list(data: Any) -> StockList:
-    """A list from parsed JSON (``resources/stock/README.md`` describes it).  Raises StockListError with every finding."""
-    findings: list[tuple[str, str]] = []
+    """A list from parsed JSON (``resources/stock/README.md`` describes it).
+
+    A ``usual`` item may be one of the list that this one is laid over: ``merged`` looks for it.
+    Raises StockListError with every finding.
+    """
     if not isinstance(data, Mapping) or not isinstance(data.get("items"), list):
         raise StockListError([("items", "A stock list is an object with a list of items. See the shipped lists.")])
-    items = [_item(f"items[{i}]", each, findings) for i, each in enumerate(data["items"])]
-    good = tuple(item for item in items if item)
-    names = [item.name for item in good]
-    findings += [("items", f"“{name}” stands twice in the list. Give each item a name of its own.")
-                 for name in sorted({n for n in names if names.count(n) > 1})]
+    findings = [*_unknown("", data, LIST_KEYS), *_texts("", data, ("name", "title"))]
+    if data.get("base", BASES[0]) not in BASES:
+        findings.append(("base", f"“{data['base']}” is not a shipped list; known are {', '.join(BASES)}."))
+    items = tuple(item for i, each in enumerate(data["items"]) if (item := _item(f"items[{i}]", each, findings)))
+    findings += [("items", f"“{name}” stands {times} times in the list. Give each item a name of its own.")
+                 for name, times in sorted(Counter(item.name for item in items).items()) if times > 1]
     usual = data.get("usual", {})
-    findings += _usual_findings(usual, good, "base" in data)
+    findings += _usual_findings(usual, items)
     if findings:
         raise StockListError(findings)
-    return StockList(str(data.get("name", "own")), str(data.get("title", "")), good, dict(usual))
-
-
-def _usual_findings(usual: Any, items: tuple[Stock, ...], partial: bool) -> list[tuple[str, str]]:
-    if not isinstance(usual, Mapping):
-        return [("usual", "It must be an object of uses and names of items.")]
-    by_name = {item.name: item for item in items}
-    found = [(f"usual.{use}", f"“{use}” is not a use; known are {', '.join(USES)}.") for use in usual if use not in USES]
-    for use, name in usual.items():
-        if use in USES and name in by_name and by_name[name].form not in BY_NAME[use].forms:
-            found.append((f"usual.{use}", f"“{name}” is a {by_name[name].form}; the use needs a "
-                          f"{' or '.join(BY_NAME[use].forms)}."))
-        elif use in USES and name not in by_name and not partial:
-            found.append((f"usual.{use}", f"“{name}” is not in the list."))
-    return found
-
-
-def _item(where: str, data: Any, findings: list[tuple[str, str]]) -> Stock | None:
-    """One item, or None with findings."""
-    if not isinstance(data, Mapping):
-        findings.append((where, "An item is an object with name, form, thickness, width, lengths, material, density."))
-        return None
-    before = len(findings)
-    name = data.get("name")
-    if not isinstance(name, str) or not name.strip():
-        findings.append((f"{where}.name", "An item needs a name."))
-    if data.get("form") not in FORMS:
-        findings.append((f"{where}.form", f"“{data.get('form')}” is not a form; known are {', '.join(FORMS)}."))
-    thickness = _length(f"{where}.thickness", data.get("thickness"), findings)
-    width = _length(f"{where}.width", data.get("width"), findings)
-    listed = data.get("lengths")
-    lengths = [_length(f"{where}.lengths", each, findings) for each in listed] if isinstance(listed, list) else []
-    if not lengths:
-        findings.append((f"{where}.lengths", "It needs at least one length that it is sold in."))
-    density = data.get("density")
-    if isinstance(density, bool) or not isinstance(density, (int, float)) or not 50.0 <= density <= 9000.0:
-        findings.append((f"{where}.density", f"A density of {density} kg/m³ is not between 50 and 9000."))
-    if len(findings) > before:
-        return None
-    return Stock(str(name), str(data["form"]), thickness, width, tuple(sorted(lengths)),
-                 str(data.get("material", "")), float(density))  # type: ignore[arg-type]
-
-
-def _length(where: str, value: Any, findings: list[tuple[str, str]],
-            read: Callable[[str], float] = parse_length) -> float:
-    """A length in mm from a number or a text with its unit; 0 with a finding."""
-    try:
-        mm = float(value) if isinstance(value, (int, float)) and not isinstance(value, bool) else read(str(value))
-    except ReadError as error:
-        findings.append((where, str(error)))
-        return 0.0
-    if not 0.0 < mm < 1e6:
-        findings.append((where, f"{mm:g} mm is not a size that is sold. Give a length above 0."))
-    return mm
+    return StockList(data.get("name", "own"), data.get("title", ""), items, usual)
 
 
 def merged(base: StockList, own: StockList) -> StockList:
     """The user's own list laid over a shipped one: own items replace those of the same name, own uses go first.
 
-    Raises StockListError where a use names an item that neither list has.
+    Raises StockListError where a use names an item that neither list has, or one of a form that does not fit.
     """
     names = {item.name for item in own.items}
     items = (*own.items, *(item for item in base.items if item.name not in names))
     usual = {**base.usual, **own.usual}
     known = {item.name for item in items}
-    findings = [(f"usual.{use}", f"“{name}” is in neither list.") for use, name in usual.items() if name not in known]
+    findings = [(f"usual.{use}", f"“{name}” is in neither list. Add it to the items or name another.")
+                for use, name in usual.items() if name not in known]
+    findings += _usual_findings(usual, items)
     if findings:
         raise StockListError(findings)
     return StockList(own.name, own.title or base.title, items, usual)
+
+
+def _usual_findings(usual: Any, items: tuple[Stock, ...]) -> _Findings:
+    """Unknown uses, and items of a form that does not fit; names that are not among the items are let pass."""
+    if not isinstance(usual, Mapping):
+        return [("usual", "It must be an object of uses and names of items.")]
+    forms = {item.name: item.form for item in items}
+    findings: _Findings = []
+    for use, name in usual.items():
+        if use not in USES:
+            findings.append((f"usual.{use}", f"“{use}” is not a use; known are {', '.join(USES)}."))
+        elif not isinstance(name, str) or not name.strip():
+            findings.append((f"usual.{use}", f"“{name}” is not the name of an item. Write it as text."))
+        elif name in forms and forms[name] not in BY_NAME[use].forms:
+            findings.append((f"usual.{use}", f"“{name}” is a {forms[name]}, and the use needs a "
+                             f"{' or '.join(BY_NAME[use].forms)}. Name another item."))
+    return findings
+
+
+def _item(where: str, data: Any, findings: _Findings) -> Stock | None:
+    """One item, or None with findings."""
+    if not isinstance(data, Mapping):
+        findings.append((where, f"An item is an object with {', '.join(ITEM_KEYS)}."))
+        return None
+    found = [*_unknown(f"{where}.", data, ITEM_KEYS), *_texts(f"{where}.", data, ("name", "material", "source")),
+             *((f"{where}.{key}", f"An item needs a {key}.") for key in NEEDED_KEYS if key not in data)]
+    sizes = {key: _length(f"{where}.{key}", data[key], found) for key in ("thickness", "width") if key in data}
+    lengths = _lengths(f"{where}.lengths", data["lengths"], found) if "lengths" in data else ()
+    found += _plain_findings(where, data)
+    if not found and sizes["thickness"] > sizes["width"]:
+        found.append((f"{where}.thickness", f"A thickness of {sizes['thickness']:g} mm is more than the width of "
+                      f"{sizes['width']:g} mm. Exchange them."))
+    findings += found
+    if found:
+        return None
+    return Stock(data["name"], data["form"], sizes["thickness"], sizes["width"], lengths,
+                 data.get("material", ""), float(data["density"]))
+
+
+def _plain_findings(where: str, data: Mapping[str, Any]) -> Iterator[tuple[str, str]]:
+    """What is wrong with an item's name, form and density, where they are given."""
+    if isinstance(data.get("name"), str) and not data["name"].strip():
+        yield f"{where}.name", "The name is empty. Give the item a name."
+    if "form" in data and data["form"] not in FORMS:
+        yield f"{where}.form", f"“{data['form']}” is not a form; known are {', '.join(FORMS)}."
+    density = data.get("density", LIGHTEST)
+    if not _number(density) or not LIGHTEST <= density <= HEAVIEST:
+        yield f"{where}.density", (f"A density of “{density}” is not between {LIGHTEST:g} and {HEAVIEST:g} kg/m³. "
+                                   "Give it as a number.")
+
+
+def _unknown(prefix: str, data: Mapping[str, Any], known: tuple[str, ...]) -> _Findings:
+    return [(f"{prefix}{key}", f"“{key}” is not a key here; known are {', '.join(known)}.")
+            for key in data if key not in known]
+
+
+def _texts(prefix: str, data: Mapping[str, Any], keys: tuple[str, ...]) -> _Findings:
+    return [(f"{prefix}{key}", f"“{data[key]}” is not text. Put it in quotes.")
+            for key in keys if key in data and not isinstance(data[key], str)]
+
+
+def _number(value: Any) -> bool:
+    """Whether it is a finite number; a whole number too large for a float is none."""
+    return isinstance(value, (int, float)) and not isinstance(value, bool) and -1e300 < value < 1e300
+
+
+def _lengths(where: str, listed: Any, findings: _Findings) -> tuple[float, ...]:
+    """The lengths sold in mm, the shortest first, each once."""
+    if not isinstance(listed, list) or not listed:
+        findings.append((where, "It must be a list with at least one length that the item is sold in."))
+        return ()
+    return tuple(sorted({_length(f"{where}[{i}]", each, findings) for i, each in enumerate(listed)}))
+
+
+def _length(where: str, value: Any, findings: _Findings) -> float:
+    """A length in mm from a number or a text with its unit; 0 with a finding."""
+    try:
+        mm = float(value) if _number(value) else parse_length(value) if isinstance(value, str) else math.nan
+    except ReadError as error:
+        findings.append((where, str(error)))
+        return 0.0
+    if math.isnan(mm):
+        findings.append((where, f"“{value}” is not a length. Write millimetres, or a text with its unit."))
+    elif not 0.0 < mm <= LONGEST:
+        findings.append((where, f"{mm:g} mm is not a size that is sold. Give a length above 0 mm and at most "
+                         f"{LONGEST:g} mm."))
+    return mm

@@ -7,7 +7,8 @@ What could be read in two ways is refused with a sentence and never guessed:
   others. `0,125`, `1250,125` and `1,17` have one reading only and are accepted;
 * a lone point is always the decimal mark (`1.250` is one and a quarter), as in everything the program prints;
 * a fraction without a unit where a bare number means a metric unit (`1/2` in a millimetre field);
-* a fraction of one or more (`31/2` may be 3 1/2 or 15 1/2), and inches that fill a foot (`5' 14"`).
+* a fraction of one or more (`31/2` may be 3 1/2 or 15 1/2; a pitch like `14/12` is no such fraction), and
+  inches that fill a foot (`5' 14"`).
 
 Arithmetic is exact until the last step, so that what the program prints reads back as the same number.
 """
@@ -42,6 +43,7 @@ _LENGTH_WORDS = {
     "'": "ft", "ft": "ft", "foot": "ft", "feet": "ft",
 }  # fmt: skip
 _MM = {"mm": Fraction(1), "cm": Fraction(10), "m": Fraction(1000), "in": Fraction(127, 5), "ft": Fraction(1524, 5)}
+_NAMES = {"mm": "millimetres", "cm": "centimetres", "m": "metres", "in": "inches", "ft": "feet"}
 _PAIRS = {("ft", "in"), ("m", "cm"), ("m", "mm"), ("cm", "mm")}
 _AREA_WORDS = {
     "mm2": "mm", "sq mm": "mm", "cm2": "cm", "sq cm": "cm", "m2": "m", "sq m": "m", "sqm": "m",
@@ -107,34 +109,34 @@ def _decimal(text: str, whole_text: str, what: str) -> Fraction:
     return Fraction(("0" if text[0] in ".," else "") + text.replace(",", "."))
 
 
-def _fraction(top: str, bottom: str, whole_text: str, what: str, proper: bool) -> Fraction:
+def _fraction(top: str, bottom: str, whole_text: str, what: str) -> Fraction:
     if int(bottom) == 0:
         raise _refuse(whole_text, what, f"the fraction {top}/{bottom} divides by nought; give it a bottom of 1 or more")
     value = Fraction(int(top), int(bottom))
-    if proper and value >= 1:
+    if value >= 1:
         whole, rest = divmod(value.numerator, value.denominator)
         cure = f"{whole} {rest}/{value.denominator}" if rest else f"{whole}"
         raise _refuse(whole_text, what, f"the fraction {top}/{bottom} is not less than 1; if it is meant, write {cure}")
     return value
 
 
-def _value(match: re.Match[str], text: str, what: str, proper: bool) -> Fraction:
+def _value(match: re.Match[str], text: str, what: str) -> Fraction:
     """The number that `_NUMBER` matched: a decimal, a fraction, or a whole number and a fraction."""
     if match["whole"] is None:
-        return _fraction(match["top_alone"], match["bottom_alone"], text, what, proper)
+        return _fraction(match["top_alone"], match["bottom_alone"], text, what)
     whole = _decimal(match["whole"], text, what)
     if match["top"] is None:
         return whole
     if whole.denominator != 1 or "." in match["whole"] or "," in match["whole"]:
         raise _refuse(text, what, f"{match['whole']} already has decimals and cannot have a fraction after it")
-    return whole + _fraction(match["top"], match["bottom"], text, what, True)
+    return whole + _fraction(match["top"], match["bottom"], text, what)
 
 
-def _one_number(part: str, text: str, what: str, proper: bool = False) -> Fraction:
+def _one_number(part: str, text: str, what: str) -> Fraction:
     match = _ALONE.fullmatch(part.strip())
     if match is None:
         raise _refuse(text, what, "write it with figures, like 3.5 or 3 1/2")
-    return _value(match, text, what, proper)
+    return _value(match, text, what)
 
 
 def _length_terms(rest: str, text: str) -> list[tuple[Fraction, str | None, bool]]:
@@ -147,7 +149,7 @@ def _length_terms(rest: str, text: str) -> list[tuple[Fraction, str | None, bool
             raise _refuse(text, "a length", "write figures and a unit, like 40 mm, 3 1/2 in or 5'-3 1/2\"")
         unit = _LENGTH_WORDS[match["unit"]] if match["unit"] else None
         fraction = match["top"] is not None or match["top_alone"] is not None
-        terms.append((_value(match, text, "a length", True), unit, fraction))
+        terms.append((_value(match, text, "a length"), unit, fraction))
         at = match.end()
     return terms
 
@@ -166,7 +168,8 @@ def _two_lengths(first: tuple[Fraction, str | None, bool], second: tuple[Fractio
     if big_unit is None or small_unit is None or (big_unit, small_unit) not in _PAIRS:
         raise _refuse(text, "a length", "two numbers are read only as feet and inches or metres and cm or mm")
     if big.denominator != 1:
-        raise _refuse(text, "a length", f"the {big_unit} must be a whole number when {small_unit} follow")
+        names = f"the {_NAMES[big_unit]} must be a whole number when {_NAMES[small_unit]} follow"
+        raise _refuse(text, "a length", f"{names}; write it in one unit")
     if small * _MM[small_unit] >= _MM[big_unit]:
         raise _refuse(text, "a length", f"{float(small):g} {small_unit} make 1 {big_unit} or more; carry them over")
     return big * _MM[big_unit] + small * _MM[small_unit]
@@ -230,7 +233,7 @@ def parse_angle(text: str) -> float:
     sign, rest = _clean(text, "an angle")
     ratio = _pitch_ratio(rest, text)
     if ratio is not None:
-        return sign * math.degrees(math.atan(ratio))
+        return sign * math.degrees(math.atan(ratio)) + 0.0  # never -0
     degrees = _sexagesimal(rest, text)
     if degrees is None:
         degrees = _one_number(re.sub(r" ?(?:°|deg\.?|degrees?)$", "", rest), text, "an angle")
@@ -240,7 +243,7 @@ def parse_angle(text: str) -> float:
 def _with_unit(text: str, what: str, words: str, example: str) -> tuple[Fraction, str | None]:
     """A number that may not be negative and the unit's word behind it, or None if there is none."""
     sign, rest = _clean(text, what)
-    rest = rest.replace("²", "2").replace("^2", "2")
+    rest = " ".join(rest.replace("²", "2").replace("^2", "2").replace("sq.", "sq ").split())
     match = re.fullmatch(rf"(?P<number>.*?[0-9]) ?(?P<word>{words})?\.?", rest)
     if match is None:
         raise _refuse(text, what, f"write figures and a unit, like {example}")
@@ -271,7 +274,7 @@ def parse_weight(text: str, unit: str = "kg") -> float:
 
 
 def parse_number(text: str) -> float:
-    """Read a number without a unit: `1.25`, `1,25`, `1 1/4`, `1/150`. Raises ReadError."""
+    """Read a number without a unit: `1.25`, `1,25`, `1 1/4`, `1/150` (but not `5/4`). Raises ReadError."""
     sign, rest = _clean(text, "a number")
     return float(sign * _one_number(rest, text, "a number"))
 

@@ -69,9 +69,11 @@ def _decimals(value: Fraction, places: int) -> str:
 
 
 def _three_figures(value: Fraction) -> str:
-    """Three figures of a size: 0.125, 1.25, 12.5, 125; at most three decimals."""
-    size = abs(value)
-    return _decimals(value, 3 if size < 1 else 2 if size < 10 else 1 if size < 100 else 0)
+    """Three figures of a size: 0.125, 1.25, 12.5, 125; at most three decimals, and no decimals from 100 up."""
+    for places in (3, 2, 1):
+        if abs(_steps(value, Fraction(1, 10**places))) < 1000:
+            return _decimals(value, places)
+    return _decimals(value, 0)
 
 
 def _fraction_text(sixteenths: int, bottom: int) -> str:

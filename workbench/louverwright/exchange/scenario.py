@@ -67,7 +67,7 @@ def scenario_from(data: Any, folder: Path) -> Scenario:
         findings.append(("units", f"“{unit}” is not one of {', '.join(UNITS)}."))
         unit = "mm"
     values = _values(data.get("parameters", {}), unit, findings)
-    values |= _survey(data.get("survey"), values, findings)
+    values |= _survey(data.get("survey"), values, unit, findings)
     if findings:
         raise ScenarioError(findings)
     return Scenario(values, str(data.get("revision", "1")), folder)
@@ -111,7 +111,7 @@ def _other(row: Parameter, text: str) -> float:
     return parse_angle(text) if row.kind == ANGLE else parse_number(text)
 
 
-def _survey(given: Any, values: Mapping[str, Any], findings: list[tuple[str, str]]) -> dict[str, Any]:
+def _survey(given: Any, values: Mapping[str, Any], unit: str, findings: list[tuple[str, str]]) -> dict[str, Any]:
     """Pitches, error and note from the survey's readings."""
     if given is None:
         return {}
@@ -121,7 +121,7 @@ def _survey(given: Any, values: Mapping[str, Any], findings: list[tuple[str, str
     twice = [name for name in ("pitch_left", "pitch_right", "pitch_error") if name in values]
     findings += [(f"parameters.{name}", "The survey gives it already. Give it in one place.") for name in twice]
     try:
-        survey = survey_from_mapping(given)
+        survey = survey_from_mapping(given, unit)
     except SurveyError as error:
         findings += [(key if key == "survey" else f"survey.{key}", sentence) for key, sentence in error.findings]
         return {}

@@ -45,11 +45,6 @@ def board_shape(board: Board) -> Part.Shape:
 
 
 def piece_shapes(part: VentPart) -> list[Part.Shape]:
-    """The solids of a part's pieces, placed in the assembly frame."""
+    """The solids of a part's pieces, placed in the assembly frame; they share one board's geometry."""
     shape = board_shape(part.board)
-    out = []
-    for piece in part.pieces:
-        placed = shape.copy()
-        placed.Placement = freecad_placement(piece.placement)
-        out.append(placed)
-    return out
+    return [shape.transformed(freecad_placement(piece.placement).toMatrix()) for piece in part.pieces]

@@ -3,7 +3,9 @@
 
 from __future__ import annotations
 
+from ..core.figures import air_report
 from ..core.kinds import STAGES
+from ..core.sizing import vents_advised
 from ..core.units import rounded
 from .job import Job
 from .part_sheet import part_sheets
@@ -47,12 +49,16 @@ def advice_lines(job: Job) -> tuple[str, ...]:
     if at.cap.pitch < min(at.roof.left, at.roof.right) - 1e-6:
         lines.append(f"The vent's roof ({write.angle(at.cap.pitch)}) is flatter than the barn's "
                      f"({write.angle(steepest)}); most are as steep or steeper.")
-    if spec.air_target:
-        wanted, free = spec.air_target * 1e6, job.figures["free_area"]
-        enough = "meets" if free >= wanted else "falls short of"
-        lines.append(f"Free area {write.area(free)} {enough} the target of {write.area(wanted)}.")
-    else:
+    air = air_report(spec)
+    if not air.target:
         lines.append("No target for the free area is set.")
+    elif air.meets_target:
+        lines.append(f"Free area {write.area(air.least)} meets the target of {write.area(air.target)}.")
+    else:
+        lines.append(f"Free area {write.area(air.least)}, held by the {air.narrowest}, misses the target of "
+                     f"{write.area(air.target)} by {write.area(air.missing)}.")
+    if spec.ridge_length and spec.vents < vents_advised(spec.ridge_length):
+        lines.append(f"A ridge of {write.length(spec.ridge_length)} usually takes {vents_advised(spec.ridge_length)} vents.")
     worst = max(job.figures["opening_left"], job.figures["opening_right"])
     if worst > spec.cladding_clearance > 0.0:
         lines.append(f"If the pitch is off by {write.angle(spec.pitch_error)} the foot opens {write.length(worst)}, "

@@ -1,0 +1,63 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""From a vent object to what it asks for: its spec, and keys that tell when a shape must be made anew."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Iterable
+from functools import lru_cache
+from pathlib import Path
+
+import FreeCAD
+
+from ..core.assembly import Part as VentPart
+from ..core.checks import checked_spec
+from ..core.kinds import KINDS
+from ..core.layout import layout
+from ..core.parameters import PAPER, PARAMETERS, TEXT
+from ..core.spec import Spec, SpecError, make_spec
+from ..core.stock import StockListError
+from ..places import stock_list
+from .migrations import NewerDocument, refuse_newer
+from .properties import values_of
+
+#: Part of every key: to be raised when shapes come to be made otherwise from the same boards.
+SHAPE_FORMAT = 1
+
+#: Parameters that make no difference to any shape or figure, at their defaults; a stock list acts by its stock.
+WORDS = {row.name: row.default for row in PARAMETERS if row.scope == PAPER or row.kind == TEXT}
+
+#: Why a vent can have no spec; the text of each is for the user.
+REFUSALS = (SpecError, StockListError, NewerDocument)
+
+
+def folder_of_document(document: FreeCAD.Document) -> Path | None:
+    """The folder that a stock list's relative path starts from; None for a document that was never saved."""
+    return Path(document.FileName).parent if document.FileName else None
+
+
+def spec_of(vent: FreeCAD.DocumentObject) -> Spec:
+    """The checked spec of a vent's properties, all that only stands on paper at its default.
+
+    So a change of such a value lays nothing out anew; but each must be right by itself.  Raises one of ``REFUSALS``.
+    """
+    refuse_newer(vent)
+    values = values_of(vent)
+    stock = stock_list(values["stock_list"] or "us", folder_of_document(vent.Document))
+    make_spec(values, stock)
+    return checked_spec({**values, **WORDS}, stock)
+
+
+def content_key(parts: Iterable[VentPart]) -> str:
+    """A digest of all that the shape and the properties of these parts are made from."""
+    told = [(part.mark, part.stock.name, part.board, [(piece.id, piece.placement) for piece in part.pieces])
+            for part in parts]
+    return hashlib.sha256(repr((SHAPE_FORMAT, told)).encode("utf-8")).hexdigest()[:16]
+
+
+@lru_cache(maxsize=16)
+def keys_of(spec: Spec) -> dict[str, str]:
+    """The content key of every kind, by its id; under "" that of the whole vent."""
+    assembly = layout(spec)
+    keys = {kind.id: content_key(assembly.of_kind(kind.id)) for kind in KINDS}
+    return {**keys, "": hashlib.sha256("".join(keys.values()).encode("ascii")).hexdigest()[:16]}

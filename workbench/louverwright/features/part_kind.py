@@ -1,0 +1,104 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""One document object for each kind of part: the compound of all its pieces, and what they are.
+
+``Solid1`` of the shape is the first of ``Pieces``, ``Marks``, ``Sizes`` and ``Placements``, and so on.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import FreeCAD
+import Part
+
+from ..core.assembly import Part as VentPart
+from ..core.kinds import Kind
+from ..core.layout import layout
+from .hooks import announce
+from .model import REFUSALS, keys_of, spec_of
+from .properties import Row, ensure, result_row
+from .proxy import Proxy
+from .shapes import freecad_placement, piece_shapes
+
+GROUP = "Part"
+ROWS: tuple[Row, ...] = (
+    result_row("App::PropertyString", "KindId", GROUP, "The kind of part, as reports and references call it."),
+    result_row("App::PropertyInteger", "Number", GROUP, "The kind's number in its stage's marks."),
+    result_row("App::PropertyInteger", "Count", GROUP, "How many pieces the vent has; 0 if it has none."),
+    result_row("App::PropertyString", "Stock", GROUP, "Stock that the pieces are cut from."),
+    result_row("App::PropertyStringList", "Marks", GROUP, "The mark of each piece."),
+    result_row("App::PropertyStringList", "Pieces", GROUP, "The name of each piece, in the order of the shape's solids."),
+    result_row("App::PropertyVectorList", "Sizes", GROUP, "Length, width and thickness of each piece's blank, in mm."),
+    result_row("App::PropertyPlacementList", "Placements", GROUP, "Where each piece's board frame stands in the vent."),
+    result_row("App::PropertyLinkHidden", "Vent", GROUP, "The vent that the part belongs to.", True),
+    result_row("App::PropertyString", "ContentKey", GROUP, "What the shape was made from.", True),
+)
+
+
+class LostPart(RuntimeError):
+    """A part whose vent is gone; the text is for the user."""
+
+
+class PartKind(Proxy):
+    """All pieces of one kind of part."""
+
+    def execute(self, obj: FreeCAD.DocumentObject) -> None:
+        """Makes the pieces anew if anything about them has changed.
+
+        Where the vent refuses its parameters, it says so itself; its parts keep the last good shape.
+        """
+        if obj.Vent is None:
+            raise LostPart(f"“{obj.Label}” belongs to no vent any more and keeps its last shape. Delete it, or copy "
+                           "whole vents only.")
+        try:
+            spec = spec_of(obj.Vent)
+        except REFUSALS:
+            return
+        key = keys_of(spec)[obj.KindId]
+        if key != obj.ContentKey:
+            fill(obj, layout(spec).of_kind(obj.KindId))
+            obj.ContentKey = key
+
+    def onDocumentRestored(self, obj: FreeCAD.DocumentObject) -> None:
+        """Gives a part of an older document what it lacks."""
+        ensure_part_properties(obj)
+        announce(obj)
+
+
+def ensure_part_properties(obj: FreeCAD.DocumentObject) -> None:
+    """Every property of a part, new or reopened.  An object that was not touched is not touched afterwards."""
+    touched = "Touched" in obj.State
+    for row in ROWS:
+        ensure(obj, row)
+    obj.setEditorMode("Placement", ["ReadOnly"])  # it goes where the vent goes
+    if not touched:
+        obj.purgeTouched()
+
+
+def fill(obj: FreeCAD.DocumentObject, parts: Sequence[VentPart]) -> None:
+    """Writes the shape and the list properties; an absent kind is hidden, one that comes back is shown."""
+    pieces = [(part, piece) for part in parts for piece in part.pieces]
+    if bool(pieces) != bool(obj.Count):
+        obj.Visibility = bool(pieces)
+    obj.Count = len(pieces)
+    obj.Stock = parts[0].stock.name if parts else ""
+    obj.Marks = [part.mark for part, _ in pieces]
+    obj.Pieces = [piece.id for _, piece in pieces]
+    obj.Sizes = [FreeCAD.Vector(*part.board.size) for part, _ in pieces]
+    obj.Placements = [freecad_placement(piece.placement) for _, piece in pieces]
+    obj.Shape = Part.Compound([shape for part in parts for shape in piece_shapes(part)])
+
+
+def make_part_kind(stage: FreeCAD.DocumentObject, vent: FreeCAD.DocumentObject, kind: Kind) -> FreeCAD.DocumentObject:
+    """The object of one kind in its stage; empty and hidden until it is first recomputed."""
+    name = "".join(word.capitalize() for word in kind.id.split("."))
+    obj = stage.Document.addObject("Part::FeaturePython", name)
+    obj.Proxy = PartKind()
+    ensure_part_properties(obj)
+    obj.KindId, obj.Number, obj.Vent = kind.id, kind.number, vent
+    obj.Label = kind.name
+    obj.Visibility = False
+    stage.addObject(obj)
+    return obj
+
+

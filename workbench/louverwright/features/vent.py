@@ -1,0 +1,176 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The vent in a FreeCAD document: one object with all parameters, three stages in it, one object a kind of part.
+
+The vent's own shape is the compound of all pieces, so that others can use the vent as one thing; it reads only
+its own properties.  Parts read the vent's through a hidden link, which makes no dependency, so there is no cycle.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+import FreeCAD
+import Part
+
+from ..core.checks import checked_spec
+from ..core.figures import figures
+from ..core.kinds import KINDS, STAGES
+from ..core.layout import layout
+from ..core.parameters import PARAMETERS
+from ..core.spec import Spec
+from ..places import stock_list
+from .hooks import announce
+from .model import REFUSALS, WORDS, folder_of_document, keys_of, spec_of
+from .part_kind import make_part_kind
+from .properties import ensure, ensure_properties, names_of, result_row, set_results, set_values
+from .proxy import Proxy
+from .shapes import piece_shapes
+
+GROUP_EXTENSION = "App::GeoFeatureGroupExtensionPython"
+#: A change of these makes parts anew.
+SHAPING = names_of(row for row in PARAMETERS if row.name == "stock_list" or row.name not in WORDS)
+STAGE_ROWS = (
+    result_row("App::PropertyString", "StageId", "Stage", "The stage, as reports and references call it."),
+    result_row("App::PropertyLinkHidden", "Vent", "Stage", "The vent that the stage belongs to.", True),
+)
+STAGE_NAMES = {"base": "Base", "louver": "LouverStage", "roof": "RoofStage"}
+
+
+class Vent(Proxy):
+    """The whole vent."""
+
+    def execute(self, obj: FreeCAD.DocumentObject) -> None:
+        """Makes shape and results anew.  Raises one of ``model.REFUSALS``, whose text becomes the object's status.
+
+        What is refused leaves the last good shape and results in place.
+        """
+        try:
+            spec = spec_of(obj)
+        except REFUSALS as refusal:
+            raise refusal.with_traceback(None) from None  # the report view would show the way through the program
+        key = keys_of(spec)[""]
+        if key != obj.ModelKey:
+            obj.Shape = Part.Compound([shape for part in layout(spec).parts for shape in piece_shapes(part)])
+            obj.ModelKey = key
+        set_results(obj, figures(spec))
+        touch_stale(obj, spec)
+
+    def onChanged(self, obj: FreeCAD.DocumentObject, name: str) -> None:
+        """Has the parts look again when a parameter has changed, so that one recompute does it all."""
+        if name in SHAPING and not (obj.Document.Restoring or obj.Document.Transacting):
+            for part in parts_of(obj):
+                part.touch()
+
+    def onDocumentRestored(self, obj: FreeCAD.DocumentObject) -> None:
+        """Gives a vent of an older document what it lacks."""
+        ensure_properties(obj)
+        announce(obj)
+
+
+class Stage(Proxy):
+    """Base, louver stage or roof stage: the group of its parts."""
+
+    def onDocumentRestored(self, obj: FreeCAD.DocumentObject) -> None:
+        """Gives a stage of an older document what it lacks."""
+        ensure_stage_properties(obj)
+        announce(obj)
+
+
+def ensure_stage_properties(obj: FreeCAD.DocumentObject) -> None:
+    """Every property of a stage, new or reopened."""
+    touched = "Touched" in obj.State
+    for row in STAGE_ROWS:
+        ensure(obj, row)
+    obj.setEditorMode("Placement", ["ReadOnly"])  # it goes where the vent goes
+    if not touched:
+        obj.purgeTouched()
+
+
+# ---- what belongs to a vent
+
+
+def is_vent(obj: FreeCAD.DocumentObject) -> bool:
+    """Whether an object is a whole vent."""
+    return isinstance(getattr(obj, "Proxy", None), Vent)
+
+
+def owned_by(vent: FreeCAD.DocumentObject, mark: str) -> list[FreeCAD.DocumentObject]:
+    """The objects with property ``mark`` that belong to the vent."""
+    return [obj for obj in vent.Document.Objects
+            if mark in obj.PropertiesList and "Vent" in obj.PropertiesList and obj.Vent == vent]
+
+
+def parts_of(vent: FreeCAD.DocumentObject) -> list[FreeCAD.DocumentObject]:
+    """The objects of the vent's kinds of part, absent ones too."""
+    return owned_by(vent, "KindId")
+
+
+def stages_of(vent: FreeCAD.DocumentObject) -> list[FreeCAD.DocumentObject]:
+    """The objects of the vent's stages."""
+    return owned_by(vent, "StageId")
+
+
+def vent_of(obj: FreeCAD.DocumentObject) -> FreeCAD.DocumentObject | None:
+    """The vent that an object is, or belongs to."""
+    if is_vent(obj):
+        return obj
+    owner = getattr(obj, "Vent", None)
+    return owner if owner is not None and is_vent(owner) else None
+
+
+def touch_stale(vent: FreeCAD.DocumentObject, spec: Spec) -> None:
+    """Has parts look again that were made from something else, as after a change in the user's stock list."""
+    keys = keys_of(spec)
+    for part in parts_of(vent):
+        if part.ContentKey != keys[part.KindId]:
+            part.touch()
+
+
+# ---- making and deleting
+
+
+def make_vent(document: FreeCAD.Document, **parameters: Any) -> FreeCAD.DocumentObject:
+    """A new vent with the given parameters (mm, degrees; the others at their defaults), recomputed.
+
+    Raises SpecError or StockListError, before anything is made, with every reason why it cannot be built; an
+    unknown parameter is one.
+    """
+    folder = folder_of_document(document)
+    checked_spec(parameters, stock_list(parameters.get("stock_list") or "us", folder))
+    vent = document.addObject("Part::FeaturePython", "Vent")
+    vent.addExtension(GROUP_EXTENSION)
+    vent.Proxy = Vent()
+    vent.Label = "Louvered vent"
+    ensure_properties(vent)
+    set_values(vent, parameters)
+    made = [vent, *_make_stages(vent)]
+    for obj in made:
+        announce(obj)
+    document.recompute()
+    return vent
+
+
+def _make_stages(vent: FreeCAD.DocumentObject) -> list[FreeCAD.DocumentObject]:
+    """The stages with all their parts."""
+    made = []
+    for stage_id, (_, label) in STAGES.items():
+        stage = vent.Document.addObject("App::GeometryPython", STAGE_NAMES[stage_id])
+        stage.addExtension(GROUP_EXTENSION)
+        stage.Proxy = Stage()
+        ensure_stage_properties(stage)
+        stage.StageId, stage.Vent, stage.Label = stage_id, vent, label
+        vent.addObject(stage)
+        made += [stage, *(make_part_kind(stage, vent, kind) for kind in KINDS if kind.stage == stage_id)]
+    return made
+
+
+def delete_parts(vent: FreeCAD.DocumentObject) -> None:
+    """Deletes all that belongs to a vent, but not the vent, nor what the user has put into it."""
+    for obj in [*parts_of(vent), *stages_of(vent)]:
+        vent.Document.removeObject(obj.Name)
+
+
+def delete_vent(vent: FreeCAD.DocumentObject) -> None:
+    """Deletes a vent with all that belongs to it."""
+    delete_parts(vent)
+    vent.Document.removeObject(vent.Name)
