@@ -181,9 +181,9 @@ def test_a_wrong_angle_is_seen() -> None:
 
 
 def ends(name: str, kind: str) -> dict[str, tuple[float, float]]:
-    """Measured |mitre| and |bevel| of a part's crosscuts by their names (to 0.001°)."""
+    """Measured |mitre| and |bevel| of a part's ends by the cuts' names (to 0.001°)."""
     return {row.cut["name"]: (round(abs(row.measured.mitre), 3), round(abs(row.measured.bevel), 3))
-            for row in rows(name) if f" {kind}/" in row.name and row.cut["kind"] == "crosscut"}
+            for row in rows(name) if f" {kind}/" in row.name and row.cut["kind"] != "rip"}
 
 
 def test_two_slopes_give_two_feet() -> None:

@@ -4,20 +4,19 @@
 from __future__ import annotations
 
 import argparse
-import json
 import sys
 import time
 from pathlib import Path
 
-from .core.parameters import PARAMETERS
-from .core.spec import SpecError, shown
+from .core.spec import SpecError
 from .core.stock import StockListError
 from .exchange.build import write_all
 from .exchange.host import NoFreeCAD, add_paths, load_freecad, run_again_in_system_python
 from .exchange.papers import job_from_values, write_papers
 from .exchange.pdf import PdfError, qt_modules
+from .exchange.reference import parameters_json, parameters_page, parameters_text, scenario_schema
 from .exchange.scenario import Scenario, ScenarioError, read_scenario
-from .report.job import Job, plain
+from .report.job import Job
 
 BAD_SCENARIO, FAILED = 2, 1
 
@@ -58,7 +57,9 @@ def _parser() -> argparse.ArgumentParser:
     verb.add_argument("scenario", type=Path)
     verb.set_defaults(run=_check)
     verb = verbs.add_parser("parameters", help="list every parameter")
-    verb.add_argument("--json", action="store_true", help="as JSON")
+    for form, text in (("json", "as JSON"), ("markdown", "as resources/parameters.md"),
+                       ("schema", "as the JSON Schema of scenario files, resources/scenario.schema.json")):
+        verb.add_argument(f"--{form}", dest="form", action="store_const", const=form, help=text)
     verb.set_defaults(run=_parameters)
     return parser
 
@@ -87,11 +88,13 @@ def _build(options: argparse.Namespace) -> int:
     return 0
 
 
-def _missing_freecad() -> NoFreeCAD | None:
-    """None where FreeCAD can be used, from this Python or after starting again in the system's."""
+def _missing_freecad() -> Exception | None:
+    """None where FreeCAD and its Qt can be used, from this Python or after starting again in the system's."""
     try:
         load_freecad()
-    except NoFreeCAD as error:
+        add_paths()
+        qt_modules()
+    except (NoFreeCAD, PdfError) as error:
         run_again_in_system_python()
         return error
     return None
@@ -119,12 +122,8 @@ def _check(options: argparse.Namespace) -> int:
 
 
 def _parameters(options: argparse.Namespace) -> int:
-    if options.json:
-        print(json.dumps([plain(row) for row in PARAMETERS], ensure_ascii=False, indent=1))
-        return 0
-    for row in PARAMETERS:
-        default = row.auto if row.auto and row.default in (0, "") else shown(row, row.default)
-        print(f"{row.name}  [{row.group}; {row.kind}; default: {default}]\n    {row.doc}")
+    text = {"json": parameters_json, "markdown": parameters_page, "schema": scenario_schema}.get(options.form)
+    print(text() if text else parameters_text(), end="")
     return 0
 
 

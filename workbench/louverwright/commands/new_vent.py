@@ -35,12 +35,10 @@ class NewVent:
         empty = document is None or not document.Objects
         document = document or FreeCAD.newDocument()
         try:
-            vent = new_vent(document)
+            new_vent(document)
         except REFUSALS as refusal:
             say(str(refusal))
             return
-        FreeCADGui.Selection.clearSelection()
-        FreeCADGui.Selection.addSelection(vent)
         show(empty)
 
 

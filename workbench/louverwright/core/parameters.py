@@ -102,8 +102,8 @@ PARAMETERS: tuple[Parameter, ...] = (
             "negative).", -5_000.0, 5_000.0),
     _length("seat_depth", ROOF, 0.0, "How far legs and soles sit below the roof's finished surface, square to the "
             "slope: 0 on the covering, the covering's thickness on the deck.", 0.0, 300.0),
-    _length("ridge_cap_height", ROOF, 12.0, "How far the barn's ridge cap stands above its covering; soles and "
-            "cladding are relieved over it. 0 if the cap is taken away under the vent.", 0.0, 150.0),
+    _length("ridge_cap_height", ROOF, 12.0, "How far the barn's ridge cap stands above its covering, plumb; "
+            "soles and cladding are relieved over it. 0 if the cap is taken away under the vent.", 0.0, 150.0),
     _length("ridge_cap_width", ROOF, 200.0, "Width of the barn's ridge cap, level, both slopes together.",
             0.0, 1_000.0),
     # ---- size

@@ -143,8 +143,8 @@ class BarnRoof:
         return -abs(away) * math.tan(math.radians(self.left if away > 0 else self.right))
 
     def cap(self, height: float, width: float, clearance: float = 0.0) -> tuple[Plane, ...]:
-        """The waste that clears a ridge cap: ``height`` square to the slopes, ``width`` level, both slopes together."""
-        left, right = self.slopes(clearance, height)
+        """The waste that clears a ridge cap: ``height`` plumb over the covering, ``width`` level, both slopes together."""
+        left, right = self.slopes(height + clearance)
         half = width / 2.0
         return (left, right, Plane((0.0, 1.0, 0.0), self.ridge - half), Plane((0.0, -1.0, 0.0), -self.ridge - half))
 

@@ -70,6 +70,7 @@ def from_ridge_angle_and_one_slope(included: float, slope: float, side: str,
         raise ValueError(f"“{side}” is no side of the ridge; write left or right.")
     findings = [*_slope_findings(f"slope_{side}", slope), *_error_findings(reading_error, 2.0 * reading_error)]
     other = 180.0 - included - slope
+    other = 0.0 if abs(other) < 1e-9 else other    # a level slope, but for the last figure of the sum
     if not findings and not 0.0 <= other < STEEPEST:
         findings.append(("ridge_angle", f"“ridge_angle” is {_degrees(included)}, which with a {side} slope of "
                          f"{_degrees(slope)} leaves {_degrees(other)} for the other slope; that must be at least "

@@ -3,7 +3,6 @@
 
 from __future__ import annotations
 
-import os
 import tempfile
 from collections.abc import Callable, Iterable, Mapping
 from datetime import date
@@ -52,16 +51,12 @@ def write_papers(job: Job, folder: Path, names: Iterable[str] = tuple(PAPERS)) -
 
 
 def write_whole(path: Path, make: Callable[[Path], object]) -> Path:
-    """Lets ``make`` write a temporary file beside ``path`` and puts it there once it is whole."""
-    handle, name = tempfile.mkstemp(prefix=".unfinished-", suffix=path.suffix, dir=path.parent)
-    os.close(handle)
-    unfinished = Path(name)
-    try:
+    """Lets ``make`` write a file of that name in a folder beside it, and moves it into place once it is whole.
+
+    A file that is there already stays as it is when ``make`` fails.
+    """
+    with tempfile.TemporaryDirectory(prefix=".unfinished-", dir=path.parent) as folder:
+        unfinished = Path(folder) / path.name
         make(unfinished)
-        umask = os.umask(0)
-        os.umask(umask)
-        unfinished.chmod(0o666 & ~umask)
         unfinished.replace(path)
-    finally:
-        unfinished.unlink(missing_ok=True)
     return path

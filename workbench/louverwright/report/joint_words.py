@@ -198,59 +198,69 @@ def left_by(cut: Cut, board: Board) -> list[tuple[Vec, Vec]]:
     return found
 
 
-def chain(edges: Iterable[tuple[Vec, Vec]]) -> list[Vec]:
-    """Edges joined to one line of points, from its end nearest to end A; several lines one after another."""
+def chain(edges: Iterable[tuple[Vec, Vec]]) -> list[list[Vec]]:
+    """Edges joined to lines of points, each from its end nearest to end A."""
     rest = list(edges)
-    line: list[Vec] = []
+    lines: list[list[Vec]] = []
     while rest:
         ends = [p for edge in rest for p in edge]
-        free = [p for p in ends if ends.count(p) == 1] or ends
-        here = line[-1] if line and line[-1] in ends else min(free)
+        here = lines[-1][-1] if lines and lines[-1][-1] in ends else None
+        if here is None:
+            here = min([p for p in ends if ends.count(p) == 1] or ends)
+            lines.append([here])
         edge = next(edge for edge in rest if here in edge)
         rest.remove(edge)
-        if not line or line[-1] != here:
-            line.append(here)
-        line.append(edge[1] if edge[0] == here else edge[0])
-    return line
+        lines[-1].append(edge[1] if edge[0] == here else edge[0])
+    return lines
 
 
-def marked_lines(part: Part) -> dict[Cut, list[tuple[str, Vec]]]:
-    """The lettered points of each corner cut and notch, in the order in which they are cut."""
-    lines: dict[Cut, list[tuple[str, Vec]]] = {}
-    count = 0
+Lettered = list[tuple[str, Vec]]
+
+
+def marked_lines(part: Part) -> dict[Cut, list[Lettered]]:
+    """The lettered points of each corner cut and notch, line by line in the order of cutting; a point has one letter."""
+    lines: dict[Cut, list[Lettered]] = {}
+    known: Lettered = []
     for cut in part.board.cuts:
         if cut.kind == CORNER_CUT:
-            points = corner_points(cut, part.board)[0]
+            lines[cut] = [_lettered(corner_points(cut, part.board)[0], known)]
         elif cut.kind == NOTCH:
-            points = chain(left_by(cut, part.board))
-        else:
-            continue
-        lines[cut] = [(_letter(count + i), p) for i, p in enumerate(points)]
-        count += len(points)
+            lines[cut] = [_lettered(line, known) for line in chain(left_by(cut, part.board))]
     return lines
+
+
+def _lettered(points: list[Vec], known: Lettered) -> Lettered:
+    found: Lettered = []
+    for p in points:
+        letter = next((name for name, q in known if math.dist(p[:2], q[:2]) < SAME_POINT), "")
+        if not letter:
+            letter = _letter(len(known))
+            known.append((letter, p))
+        found.append((letter, p))
+    return found
 
 
 def _letter(index: int) -> str:
     return chr(ord("a") + index) if index < 26 else f"a{chr(ord('a') + index - 26)}"
 
 
-def marked_points(part: Part) -> list[tuple[str, Vec]]:
-    """All lettered points of a part."""
-    return [point for line in marked_lines(part).values() for point in line]
+def marked_points(part: Part) -> Lettered:
+    """All lettered points of a part, each once."""
+    return list(dict.fromkeys(point for lines in marked_lines(part).values() for line in lines for point in line))
 
 
-def line_text(line: list[tuple[str, Vec]], write: Writer) -> str:
-    """Lettered points on a face, each as along | across."""
-    return " → ".join(f"{letter} ({write.bare(p[0])} | {write.bare(p[1])})" for letter, p in line)
+def line_text(lines: list[Lettered], write: Writer) -> str:
+    """Lettered points on a face, each as along | across; several lines apart."""
+    return "; ".join(" → ".join(f"{letter} ({write.bare(p[0])} | {write.bare(p[1])})" for letter, p in line)
+                     for line in lines)
 
 
 def _notch(cut: Cut, part: Part, write: Writer) -> JointRow:
     lettered = marked_lines(part)[cut]
-    line = [p for _, p in lettered]
     leans = [abs(setting(plane).bevel) for plane in cut.planes]
     walls = "walls square" if max(leans) < SQUARE else "walls bevelled " + " and ".join(
         sorted({write.angle(lean) for lean in leans if lean >= SQUARE}))
-    sides = [math.dist(a[:2], b[:2]) for a, b in pairwise(line)]
+    sides = [math.dist(a[:2], b[:2]) for line in lettered for (_, a), (_, b) in pairwise(line)]
     return JointRow(
         cut.name, part.called(MARKED_FACE),
         f"{walls}; sides " + ", ".join(write.bare(side) for side in sides if side > SAME_POINT),

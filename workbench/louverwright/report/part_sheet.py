@@ -230,31 +230,29 @@ def _end_row(number: str, cut: Cut | None, end: str, part: Part, write: Writer) 
     else:
         name, row = cut.name, saw_row(cut)
     lay = lay_text(row, part) if cut else "either way"
-    return CutRow(number, part.called(end), name, angles_text(row, write), lay, _end_mark(end, part, write))
+    return CutRow(number, part.called(end), name, angles_text(row, write), lay,
+                  _end_mark(end, row.up, part, write))
 
 
-def _end_mark(end: str, part: Part, write: Writer) -> str:
-    """The arris positions of an end: one where it is square, else all that differ."""
+def _end_mark(end: str, up: str, part: Part, write: Writer) -> str:
+    """Where an end lies, first on the face that lies up: one length where it is square, else both edges'."""
     a, b = end_spans(part.board)
     span = a if end == END_A else b
     if max(span.positions) - min(span.positions) < 0.01:
-        at = write.bare(span.positions[0])
-        return "start here (0)" if end == END_A and span.positions[0] < 0.01 else f"at {at}"
-    return "; ".join(f"{write.bare(span.at(edge, face))} {part.called(edge)}, {part.called(face)}"
-                     for edge, face in _telling(span))
+        return "start here (0)" if end == END_A and span.positions[0] < 0.01 else f"at {write.bare(span.positions[0])}"
+    down = HIDDEN_FACE if up == MARKED_FACE else MARKED_FACE
+    upper, lower = _face_mark(span, up, part, write), _face_mark(span, down, part, write)
+    if all(abs(span.at(edge, up) - span.at(edge, down)) < 0.01 for edge in (REFERENCE_EDGE, FAR_EDGE)):
+        return upper
+    return f"on the {part.called(up)}: {upper}; on the {part.called(down)}: {lower}"
 
 
-def _telling(span: EndSpan) -> list[tuple[str, str]]:
-    """The arrises whose positions are worth a word: one a corner where faces agree, else all four."""
-    flat = all(abs(span.at(edge, MARKED_FACE) - span.at(edge, HIDDEN_FACE)) < 0.01
-               for edge in (REFERENCE_EDGE, FAR_EDGE))
-    upright = all(abs(span.at(REFERENCE_EDGE, face) - span.at(FAR_EDGE, face)) < 0.01
-                  for face in (MARKED_FACE, HIDDEN_FACE))
-    if flat:
-        return [(REFERENCE_EDGE, MARKED_FACE), (FAR_EDGE, MARKED_FACE)]
-    if upright:
-        return [(REFERENCE_EDGE, MARKED_FACE), (REFERENCE_EDGE, HIDDEN_FACE)]
-    return list(ARRISES)
+def _face_mark(span: EndSpan, face: str, part: Part, write: Writer) -> str:
+    """Both edges' positions on one face, or one where they agree."""
+    near, far = span.at(REFERENCE_EDGE, face), span.at(FAR_EDGE, face)
+    if abs(near - far) < 0.01:
+        return write.bare(near)
+    return f"{write.bare(near)} at the {part.called(REFERENCE_EDGE)}, {write.bare(far)} at the {part.called(FAR_EDGE)}"
 
 
 def _rip_mark(cut: Cut, part: Part, write: Writer) -> str:
