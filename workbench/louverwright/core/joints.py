@@ -46,7 +46,7 @@ def rules(spec: Spec) -> list[Rule]:
     return [
         # base
         *_each("base.leg", "base.rail.top", GLUED, least=1),
-        *_each("base.leg.eave", "base.leg.gable", BEARING),
+        *_each("base.leg", "base.leg", BEARING),
         *_each("base.rail.top", "base.rail.top", BEARING),
         *_each("base.sole", "base.leg", BEARING, least=1),
         *_each("base.sole", "base.sole", BEARING),
@@ -67,7 +67,7 @@ def rules(spec: Spec) -> list[Rule]:
         *_each("louver.ring", "base.cladding base.corner", CLEARANCE, ring, 1),
         # louver frame and panels
         *_each("louver.post", "louver.rail", GLUED, least=2),
-        *_each("louver.post.eave", "louver.post.gable", BEARING),
+        *_each("louver.post", "louver.post", BEARING),
         *_each("louver.rail", "louver.rail", BEARING),
         *_each("louver.bed", "louver.rail.bottom", GLUED, least=1),
         *_each("louver.sill", "louver.bed", GLUED, least=1),
