@@ -254,6 +254,7 @@ def test_sixteenths_agree_with_a_published_rafter_table(rise: int, published: st
     (0.96875, '1"', '31/32"'), (95.875, "7'-11 7/8\"", "7'-11 7/8\""), (7.9999, '8"', '8"'), (0.0, '0"', '0"'),
     (63.5, "5'-3 1/2\"", "5'-3 1/2\""), (0.02, '0"', '1/32"'), (-63.5, "-5'-3 1/2\"", "-5'-3 1/2\""),
     (-0.96875, '-1"', '-31/32"'), (-0.001, '0"', '0"'), (11.99999, "1'-0\"", "1'-0\""),
+    (60.5, "5'-0 1/2\"", "5'-0 1/2\""),    # feet, then 0 and the fraction: usual on US drawings (common practice)
 ])
 def test_feet_and_inches_carry_and_reduce(inches: float, sixteenths: str, thirtyseconds: str) -> None:
     assert format_length(inches * 25.4, FEET) == sixteenths
@@ -315,8 +316,8 @@ def test_fractions_are_proper_and_reduced_and_inches_do_not_fill_a_foot(mm: floa
         assert 0 < int(top) < int(under) <= bottom
         assert math.gcd(int(top), int(under)) == 1
     if "'" in text:
-        assert int(re.split(r"'-", text)[1].split()[0].rstrip('"').split("/")[0]) < 12
-        assert not text.startswith(("0'", "-0"))
+        feet, inches = re.fullmatch(r"-?(\d+)'-(\d+)(?: \d+/\d+)?\"", text).groups()    # 5'-0 1/2", never 5'-1/2"
+        assert int(feet) > 0 and int(inches) < 12
 
 
 @given(st.one_of(lengths, st.floats(-0.01, 0.01)), styles)

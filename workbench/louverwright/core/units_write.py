@@ -76,9 +76,9 @@ def _three_figures(value: Fraction) -> str:
     return _decimals(value, 0)
 
 
-def _fraction_text(sixteenths: int, bottom: int) -> str:
+def _fraction_text(count: int, bottom: int) -> str:
     """Whole and reduced fraction of so many 1/bottom: `3 1/2`, `1/2`, `3`, `0`."""
-    whole, rest = divmod(sixteenths, bottom)
+    whole, rest = divmod(count, bottom)
     if rest == 0:
         return f"{whole}"
     part = Fraction(rest, bottom)
@@ -86,9 +86,10 @@ def _fraction_text(sixteenths: int, bottom: int) -> str:
 
 
 def _feet_text(count: int, bottom: int) -> str:
-    """`5'-3 1/2"`, `3'-0"`; below a foot the inches alone."""
+    """`5'-3 1/2"`, `5'-0 1/2"`, `3'-0"`; below a foot the inches alone."""
     feet, rest = divmod(count, 12 * bottom)
-    return (f"{feet}'-" if feet else "") + f'{_fraction_text(rest, bottom)}"'
+    inches = ("0 " if feet and 0 < rest < bottom else "") + _fraction_text(rest, bottom)
+    return (f"{feet}'-" if feet else "") + f'{inches}"'
 
 
 def rounded(mm: float, style: LengthStyle) -> float:

@@ -55,6 +55,7 @@ OWN_ROWS = (
         "block."),
     result_row("App::PropertyInteger", "Schema", "Louverwright", "Number of the arrangement of these properties.", True),
     result_row("App::PropertyString", "ModelKey", "Louverwright", "What the shape was made from.", True),
+    result_row("App::PropertyString", "ValuesKey", "Louverwright", "What the last recompute found.", True),
 )
 
 

@@ -7,6 +7,7 @@ its own properties.  Parts read the vent's through a hidden link, which makes no
 
 from __future__ import annotations
 
+import hashlib
 from typing import Any
 
 import FreeCAD
@@ -44,6 +45,7 @@ class Vent(Proxy):
 
         What is refused leaves the last good shape and results in place.
         """
+        obj.ValuesKey = values_key(obj)
         try:
             spec = spec_of(obj)
         except REFUSALS as refusal:
@@ -56,8 +58,13 @@ class Vent(Proxy):
         touch_stale(obj, spec)
 
     def onChanged(self, obj: FreeCAD.DocumentObject, name: str) -> None:
-        """Has the parts look again when a parameter has changed, so that one recompute does it all."""
-        if name in SHAPING and not (obj.Document.Restoring or obj.Document.Transacting):
+        """Has the parts look again when a parameter has changed, so that one recompute does it all.
+
+        FreeCAD sets some properties that have an expression anew each time, with the same value.
+        """
+        if name not in SHAPING or obj.Document.Restoring or obj.Document.Transacting:
+            return
+        if getattr(obj, "ValuesKey", "") != values_key(obj):
             for part in parts_of(obj):
                 part.touch()
 
@@ -116,6 +123,12 @@ def vent_of(obj: FreeCAD.DocumentObject) -> FreeCAD.DocumentObject | None:
         return obj
     owner = getattr(obj, "Vent", None)
     return owner if owner is not None and is_vent(owner) else None
+
+
+def values_key(vent: FreeCAD.DocumentObject) -> str:
+    """A digest of the properties that shape a vent, right or wrong."""
+    told = [str(getattr(vent, name, None)) for name in sorted(SHAPING)]
+    return hashlib.sha256("\n".join(told).encode("utf-8")).hexdigest()[:16]
 
 
 def touch_stale(vent: FreeCAD.DocumentObject, spec: Spec) -> None:
