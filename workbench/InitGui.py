@@ -5,6 +5,7 @@ FreeCAD runs this text inside a function, without __file__: what a method needs,
 """
 
 import FreeCADGui
+
 from louverwright.view.attach import start
 
 
@@ -13,6 +14,7 @@ class LouverwrightWorkbench(FreeCADGui.Workbench):
 
     def __init__(self):
         from FreeCAD import Qt
+
         from louverwright.places import ICONS
 
         type(self).MenuText = "Louverwright"

@@ -8,11 +8,10 @@ from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
-from louverwright.core.assembly import Assembly, Cut, Part, board_solid
+from louverwright.core.assembly import Assembly, Cut, Part, board_shell
 from louverwright.core.checks import checked_spec
 from louverwright.core.geometry import Vec
 from louverwright.core.layout import layout
-from louverwright.core.solid import corners
 from louverwright.core.spec import Spec
 from louverwright.core.stock import StockList
 from louverwright.exchange.papers import job_from_values
@@ -75,4 +74,4 @@ def cuts_named(part: Part, word: str) -> list[Cut]:
 def standing(part: Part, number: int = 0) -> list[Vec]:
     """The corners of a part's piece where it stands in the vent."""
     place = part.pieces[number].placement
-    return [place.point(p) for p in corners(board_solid(part.board))]
+    return [place.point(p) for p in board_shell(part.board).points]

@@ -7,6 +7,7 @@ import json
 from pathlib import Path
 
 import pytest
+
 from louverwright.exchange.reference import parameters_page, scenario_schema
 
 RESOURCES = Path(__file__).resolve().parents[2] / "resources"

@@ -62,7 +62,7 @@ def test_every_parameter_is_a_property_with_its_default(vent) -> None:
 def test_tooltips_tell_limits_and_what_nothing_means() -> None:
     assert tooltip(parameter("slat_count")) == ("Slats in one panel, without the sill. 1 to 60. 0: the fewest that hide "
                                                 "the sky at the rain angle.")
-    assert "0° below 75°." in tooltip(parameter("pitch_left"))
+    assert "0.00° to less than 75.00°." in tooltip(parameter("pitch_left"))
     assert tooltip(parameter("slat_stock")).endswith("Empty: the list's usual stock for this use.")
 
 

@@ -3,7 +3,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from pathlib import Path
 
 import FreeCAD
@@ -26,11 +25,6 @@ NAME = "Louverwright_CutReport"
 class CutReport:
     """Writes the papers of the selected vent, or of the only one."""
 
-    def __init__(self, ask: Callable[[Path], Path | None] | None = None,
-                 open_paper: Callable[[Path], bool] | None = None,
-                 tell: Callable[[str], None] = say) -> None:
-        self.ask, self.open_paper, self.tell = ask or ask_folder, open_paper or open_in_viewer, tell
-
     def GetResources(self) -> dict[str, str]:
         """Icon, name and tooltip."""
         return {"Pixmap": str(ICONS / "cut_report.svg"),
@@ -45,25 +39,18 @@ class CutReport:
     def Activated(self) -> None:
         """Asks for a folder, writes and opens; failures are told in a message."""
         vent = chosen_vent()
-        folder = self.ask(folder_of_document(vent.Document) or Path.home()) if vent is not None else None
+        folder = ask_folder(folder_of_document(vent.Document) or Path.home()) if vent is not None else None
         if folder is None:
             return
         try:
             written = write_cut_report(vent, folder)
         except (*REFUSALS, PdfError) as error:
-            self.tell(Qt.translate(NAME, "The report was not written.") + f"\n\n{error}")
+            say(Qt.translate(NAME, "The report was not written.") + f"\n\n{error}")
         except OSError as error:
-            self.tell(Qt.translate(NAME, "The report could not be written to this folder:")
-                      + f" {folder}\n\n{error.strerror or error}.")
+            say(Qt.translate(NAME, "The report could not be written to this folder:")
+                + f" {folder}\n\n{error.strerror or error}.")
         else:
-            self._open(written)
-
-    def _open(self, written: list[Path]) -> None:
-        """Opens the first paper that the system has a viewer for."""
-        readable = [path for path in written if path.suffix in (".html", ".pdf")]
-        if not any(self.open_paper(path) for path in readable):
-            self.tell(Qt.translate(NAME, "The report is written, but this system has no viewer for it:")
-                      + "\n\n" + "\n".join(str(path) for path in written))
+            open_first(written)
 
 
 def write_cut_report(vent: FreeCAD.DocumentObject, folder: Path) -> list[Path]:
@@ -90,6 +77,14 @@ def ask_folder(start: Path) -> Path | None:
     picked = QtGui.QFileDialog.getExistingDirectory(
         FreeCADGui.getMainWindow(), Qt.translate(NAME, "Folder for the cut report"), str(start))
     return Path(picked) if picked else None
+
+
+def open_first(written: list[Path]) -> None:
+    """Opens the first paper that the system has a viewer for."""
+    readable = [path for path in written if path.suffix in (".html", ".pdf")]
+    if not any(open_in_viewer(path) for path in readable):
+        say(Qt.translate(NAME, "The report is written, but this system has no viewer for it:")
+            + "\n\n" + "\n".join(str(path) for path in written))
 
 
 def open_in_viewer(path: Path) -> bool:

@@ -69,7 +69,7 @@ def scenario_schema() -> str:
             "louverwright": {"const": VERSION, "description": "Version of the scenario format."},
             "units": {"enum": list(UNITS), "description": "What a bare length means; mm if not given."},
             "revision": {"type": "string"}, "remark": {"type": "string"},
-            "survey": {"type": "object", "additionalProperties": False, "properties": {key: reading for key in survey}},
+            "survey": {"type": "object", "additionalProperties": False, "properties": dict.fromkeys(survey, reading)},
             "parameters": {"type": "object", "additionalProperties": False,
                            "properties": {row.name: _value_schema(row) for row in PARAMETERS}},
         },

@@ -63,7 +63,7 @@ def tooltip(row: Parameter) -> str:
     """A parameter's doc with its limits and what 0 or nothing stands for."""
     parts = [row.doc]
     if row.low is not None and row.high is not None:
-        word = "below" if row.open_high else "to"
+        word = "to less than" if row.open_high else "to"
         parts.append(f"{shown(row, row.low)} {word} {shown(row, row.high)}.")
     if row.auto:
         parts.append(f"{'Empty' if row.kind == table.STOCK else '0'}: {row.auto}.")

@@ -20,7 +20,7 @@ FRAME = Look((0.76, 0.60, 0.38))
 BOARD = Look((0.87, 0.77, 0.58))
 SLAT = Look((0.82, 0.70, 0.49))
 SHEET = Look((0.66, 0.36, 0.29))
-SHEATHING = Look((0.55, 0.49, 0.42))
+SHEATHING = Look((0.62, 0.56, 0.48))
 SCREEN = Look((0.42, 0.47, 0.52), 55)
 
 #: By the stock parameter that a kind is cut from.

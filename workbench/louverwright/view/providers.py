@@ -21,7 +21,8 @@ class View(Proxy):
 
     @staticmethod
     def dress(view: Any) -> None:
-        """Sets how a new object looks."""
+        """Sets how an object looks that had no view; FreeCAD hides what was saved without one."""
+        view.Visibility = True
 
     def attach(self, view: Any) -> None:
         """Nothing is kept; FreeCAD wants the method."""
@@ -39,6 +40,7 @@ class VentView(View):
     @staticmethod
     def dress(view: Any) -> None:
         """Shows the members of the group."""
+        View.dress(view)
         view.DisplayMode = "Group"
 
     def onDelete(self, view: Any, sub_names: Any) -> bool:
@@ -73,7 +75,8 @@ class PartView(OwnedView):
 
     @staticmethod
     def dress(view: Any) -> None:
-        """Colours by what the part is cut from."""
+        """Colours by what the part is cut from; a part that the vent has not stays hidden."""
+        view.Visibility = view.Object.Count > 0
         look = look_of(view.Object.KindId)
         view.ShapeColor = look.colour
         view.Transparency = look.transparency
