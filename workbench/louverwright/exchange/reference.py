@@ -30,7 +30,8 @@ def limits_text(row: Parameter) -> str:
 
 def parameters_text() -> str:
     """One parameter after another, for a terminal."""
-    return "".join(f"{row.name}  [{row.group}; {row.kind}; default: {default_text(row)}]\n    {row.doc}\n" for row in PARAMETERS)
+    return "".join(f"{row.name}  [{row.group}; {row.kind}; default: {default_text(row)}]\n    {row.doc}\n"
+                   for row in PARAMETERS)
 
 
 def parameters_json() -> str:
@@ -40,10 +41,11 @@ def parameters_json() -> str:
 
 def parameters_page() -> str:
     """The page ``resources/parameters.md``."""
-    lines = ["# Parameters", "", "Made from the parameter table by `python3 -m louverwright parameters --markdown`. `0` (or an",
-             "empty stock name) stands for what *Default* says in words."]
+    lines = ["# Parameters", "", "Made from the parameter table by `python3 -m louverwright parameters --markdown`. `0` (or",
+             "an empty stock name) stands for what *Default* says in words."]
     for group in dict.fromkeys(row.group for row in PARAMETERS):
-        lines += ["", f"## {group}", "", "| scenario key | property | what it is | default | limits |", "|---|---|---|---|---|"]
+        lines += ["", f"## {group}", "", "| scenario key | property | what it is | default | limits |",
+                  "|---|---|---|---|---|"]
         lines += [f"| `{row.name}` | `{row.property_name}` | {row.doc} | {default_text(row)} | {limits_text(row)} |"
                   for row in PARAMETERS if row.group == group]
     return "\n".join(lines) + "\n"
