@@ -1,13 +1,13 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """The planes of the layout against tables that others have published.
 
-Nothing here is computed by the formulas behind the tables: angles are read from the planes that trim a laid-out vent, by
-``core.saw.setting`` or straight from normals and corners.  Sources stand beside the rows:
+Nothing here is computed by the formulas behind the tables: angles are read from the planes that trim a laid-out
+vent, by ``core.saw.setting`` or straight from normals and corners.  Sources stand beside the rows:
 
 chart      compound angle setting chart of mitre-saw operators' manuals: manualsdump.com/en/manuals/craftsman-315.21212/
            276873/24, manualslib.com/manual/476368/Craftsman-315-212050.html?page=29, esmanual.top/manual/109885/
            Ryobi-Tss121.html?page=32.  Scanned copies misprint 8.89 as 8.69 and 23.86 as 23.66.
-crown      it.all-manuals.su/lobziki-i-pily/78981-ms-1065lz.html (its bevel 33.85 is a misprint of 33.86 and is not used);
+crown      it.all-manuals.su/lobziki-i-pily/78981-ms-1065lz.html (its bevel 33.85 should be 33.86 and is not used);
            88.208.23.73:8080/en/manual/bosch/4412/49200?page=28;
            woodweb.com/knowledge_base/Finding_Compound_Angles_for_Crown_Moulding.html
 box        manualslib.mx/manual/90411/Dewalt-Dcs361.html?page=16
@@ -18,8 +18,8 @@ radford    gluedideas.com, Radford's cyclopedia of construction, vol. 3, Roof Fr
 hodgson    bitlit.ru/page/en/fred-t-hodgson/abc-of-the-steel-square-and-its-uses/24 and 31
 griffith   chestofbooks.com, Ira S. Griffith, Carpentry, sections 24, 26, 38 and 39
 drop       josephfusco.org/Tips/tip0002.html
-notch      jlconline.com/framing/q-a--sizing-the-birdsmouth.aspx and howtolookatahouse.com, 2020/9 (a quarter of the depth);
-           a third of the depth is the traditional rule, from memory
+notch      jlconline.com/framing/q-a--sizing-the-birdsmouth.aspx and howtolookatahouse.com, 2020/9 (a quarter of
+           the depth); a third of the depth is the traditional rule, from memory
 free area  vanman.com.cn/Blog-detail?article_id=1 (text of AMCA 500-L); archlouvers.com/Louver_Free_Area.htm
 screens    jlconline.com/how-to/roofing/roof-ventilation/roof-ventilation-field-guide
 """
@@ -137,7 +137,7 @@ def test_crown_and_box_settings(slope: int, mitre: float, bevel: float | None, w
 
 @pytest.mark.parametrize("in_twelve", [4, 6, 8, 10, 12])
 def test_plumb_fascia_is_mitred_at_45_whatever_the_pitch(in_twelve: float) -> None:
-    """Computed row 0 / 45; beside it griffith, 24: a hip's end is cut back half its thickness each side, which is 45°."""
+    """Computed row 0 / 45; beside it griffith, 24: a hip's end is cut back half its thickness each side: 45°."""
     assembly = roof(rise(in_twelve))
     for cut in cuts_named(only(assembly, "roof.fascia"), "mitre"):
         assert plain(setting(cut.planes[0])) == pytest.approx((0.0, 45.0), abs=1e-6)
@@ -145,7 +145,7 @@ def test_plumb_fascia_is_mitred_at_45_whatever_the_pitch(in_twelve: float) -> No
 
 # ---- hips and jacks
 
-#: pitch in 12, common and hip per foot of run (in), jack difference at 16 and 24 in (None: misprint), angle (°); rafters.
+#: rafters: pitch in 12, common and hip per foot of run, jack difference at 16 and 24 in (None: misprint), angle (°).
 RAFTERS = (
     (2, 12.16, 17.09, 16 + 1 / 4, 24 + 5 / 16, 9.5), (3, 12.37, 17.23, 16 + 1 / 2, 24 + 3 / 4, 14.0),
     (4, 12.65, 17.44, 16 + 7 / 8, None, 18.5), (5, 13.0, 17.69, 17 + 5 / 16, 26.0, 22.5),
@@ -225,11 +225,11 @@ def test_hip_of_a_fifteen_foot_run() -> None:
 
 
 @pytest.mark.parametrize(("in_twelve", "figure", "within"), [
-    (8, 10.0, 0.02),                    # navy: 12 and 10 (the other way round: 12·cos)
-    (6, 13.375, 0.05), (9, 15.0, 0.01), (10, 15.625, 0.01),    # radford and hodgson: 12 and the common's length per foot
+    (8, 10.0, 0.02),    # navy: 12 and 10 (the other way round: 12·cos)
+    (6, 13.375, 0.05), (9, 15.0, 0.01), (10, 15.625, 0.01),    # radford, hodgson: 12 and the common's length
 ])
 def test_side_cut_of_jacks(in_twelve: float, figure: float, within: float) -> None:
-    """The line of the cut against the hip across the jack's upper edge, by the steel square: tangent from the length."""
+    """The line of the cut against the hip across the jack's upper edge, as the steel square gives it."""
     for part in framed(in_twelve).of_kind("roof.jack"):
         (cut,) = cuts_named(part, "against the hip")
         x, _, z = cut.planes[0].normal
@@ -320,7 +320,7 @@ def test_octagon() -> None:
 @pytest.mark.parametrize(("stock", "depth", "quarter", "third"), [
     ("2x4", 3.5, 0.8750, 1.1667), ("2x6", 5.5, 1.3750, 1.8333), ("2x8", 7.25, 1.8125, 2.4167)])
 def test_notches(stock: str, depth: float, quarter: float, third: float) -> None:
-    """Notch: a third is not passed; a quarter (the stricter published rule) would be: the report's reader must know."""
+    """Notch: a third is not passed; a quarter, the stricter published rule, is: it is not the rule kept here."""
     assembly = roof(30.0, rafter_stock=stock, overhang=200.0, rafters_per_side=1,
                     king_post_stock="6x6", width=1200.0, louver_height=700.0)
     rafters = [only(assembly, "roof.hip"), only(assembly, "roof.common")]
@@ -340,9 +340,10 @@ def notch_depth(part: Part) -> float:
 
 # ---- the saddle
 
-#: width (in), pitch in 12: V height, V leg (in), included angle, tilt of the side boards, leg from square (°).  Computed
-#: (common practice: gable boards are V-notched, side boards bevelled); beside it the pitch's angle of ``rafters``.
-SADDLES = ((24, 6, 6.0, 13.4164, 126.870, 26.565, 63.435, 26.5), (30, 10, 12.5, 19.5256, 100.389, 39.806, 50.194, 39.75),
+#: width (in), pitch in 12: V height, V leg (in), included angle, tilt of the side boards, leg from square (°).
+#: Computed (common practice: gable boards V-notched, side boards bevelled); beside it the angle of ``rafters``.
+SADDLES = ((24, 6, 6.0, 13.4164, 126.870, 26.565, 63.435, 26.5),
+           (30, 10, 12.5, 19.5256, 100.389, 39.806, 50.194, 39.75),
            (36, 12, 18.0, 25.4558, 90.0, 45.0, 45.0, 45.0))
 
 
@@ -379,10 +380,12 @@ def v_points(first: Plane, second: Plane, width: float) -> tuple[Vec, Vec]:
 # ---- slats, water and air
 
 #: width, thickness (in), angle, spacing (in): height H, overlap, gap (in), free share (%), steepest ray blocked (°).
-#: Computed rows for square-edged slats: they check the way of measuring here, which then measures our plumb-ripped ones.
-SLATS = ((3.5, 0.75, 45, 2.0, 3.0052, 1.0052, 0.6642, 33.2, 27.3), (3.5, 0.75, 45, 3.0, 3.0052, 0.0052, 1.3713, 45.7, 0.2),
-         (3.5, 0.75, 35, 2.0, 2.6219, 0.6219, 0.8883, 44.4, 14.3), (2.875, 0.5, 45, 2.0, 2.3865, 0.3865, 0.9142, 45.7, 13.0),
-         (5.5, 0.75, 45, 3.5, 4.4194, 0.9194, 1.7249, 49.3, 15.3), (2.5, 0.75, 45, 2.25, 2.2981, 0.0481, 0.8410, 37.4, 2.2))
+#: Computed rows for square-edged slats: they check the way of measuring here, which then measures our own slats.
+SLATS = (
+    (3.5, 0.75, 45, 2.0, 3.0052, 1.0052, 0.6642, 33.2, 27.3), (3.5, 0.75, 45, 3.0, 3.0052, 0.0052, 1.3713, 45.7, 0.2),
+    (3.5, 0.75, 35, 2.0, 2.6219, 0.6219, 0.8883, 44.4, 14.3), (2.875, 0.5, 45, 2.0, 2.3865, 0.3865, 0.9142, 45.7, 13.0),
+    (5.5, 0.75, 45, 3.5, 4.4194, 0.9194, 1.7249, 49.3, 15.3), (2.5, 0.75, 45, 2.25, 2.2981, 0.0481, 0.8410, 37.4, 2.2),
+)
 
 
 def cover(section: list[tuple[float, float]], rain: float) -> float:

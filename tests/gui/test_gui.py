@@ -323,6 +323,26 @@ def test_a_document_saved_with_its_views_keeps_them(tmp_path) -> None:
     assert document.Objects == []
 
 
+def test_a_pasted_vent_has_its_views_and_lives_by_itself() -> None:
+    vent = new_vent()
+    document, kept = vent.Document, model(vent)
+    select(*everything(vent))
+    run("Std_Copy")
+    FreeCADGui.Selection.clearSelection()
+    run("Std_Paste")
+    document.recompute()
+    (copy,) = [each for each in document.Objects if each.Name.startswith("Vent") and each.Name != vent.Name]
+    assert len(document.Objects) == 2 * len(everything(vent)) == 2 * len(everything(copy))
+    assert model(copy) == kept
+    for each, name in zip(everything(copy), ["VentView"] + 3 * ["StageView"] + 38 * ["PartView"], strict=True):
+        assert each.ViewObject.Proxy.__class__.__name__ == name
+    assert copy.ViewObject.DisplayMode == "Group"
+    select(copy)
+    run("Std_Delete")
+    assert {each.Name for each in document.Objects} == {each.Name for each in everything(vent)}
+    assert model(vent) == kept
+
+
 # ---- Cut report
 
 

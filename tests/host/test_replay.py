@@ -68,13 +68,18 @@ def replayed(record: Record, solids: dict) -> Errors:
     return errors
 
 
+def tell(what: str, errors: Errors, record_property) -> None:
+    """The largest errors, for whoever reads the log."""
+    told = f"{what}: volume off by {100 * errors.volume:.2e} %, corner by {errors.corner:.2e} mm"
+    print(told)
+    record_property("largest_error", told)
+
+
 @pytest.mark.parametrize("name", EXAMPLES)
 def test_every_solid_is_made_again(name: str, record_property) -> None:
     case = example(name)
     errors = replayed(case.record, case.solids)
-    told = f"{name}: {len(case.solids)} solids; volume off by {100 * errors.volume:.2e} %, corner by {errors.corner:.2e} mm"
-    print(told)
-    record_property("largest_error", told)
+    tell(f"{name}, {len(case.solids)} solids", errors, record_property)
     assert not errors.faults, "\n".join(errors.faults)
     assert len(case.solids) == case.record["counts"]["pieces"]
 
@@ -94,9 +99,7 @@ def test_the_solids_of_a_document_are_made_again(name: str, record_property) -> 
         errors = replayed(case.record, solids)
     finally:
         FreeCAD.closeDocument(document.Name)
-    told = f"{name}: volume off by {100 * errors.volume:.2e} %, corner by {errors.corner:.2e} mm"
-    print(told)
-    record_property("largest_error", told)
+    tell(f"{name}, document", errors, record_property)
     assert not errors.faults, "\n".join(errors.faults)
 
 

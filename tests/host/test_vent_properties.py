@@ -46,6 +46,14 @@ def status_after(vent, name, expression):
     return vent.getStatusString()
 
 
+def is_unit(name):
+    """Whether FreeCAD takes a name for a unit; then no expression can use it for a property."""
+    try:
+        return bool(FreeCAD.Units.Quantity(f"1 {name}"))
+    except (ValueError, ArithmeticError, RuntimeError, FreeCAD.Base.ParserError):
+        return False
+
+
 # ---- made from the tables
 
 
@@ -69,9 +77,7 @@ def test_tooltips_tell_limits_and_what_nothing_means() -> None:
 def test_no_property_has_the_name_of_another_or_of_a_unit() -> None:
     names = [row.property_name for row in (*PARAMETERS, *OUTPUTS)] + [row.name for row in properties.OWN_ROWS]
     assert len(set(names)) == len(names)
-    for name in names:
-        with pytest.raises(Exception, match=".*"):    # a unit would have a value
-            FreeCAD.Units.Quantity(f"1 {name}")
+    assert [name for name in ("W", *names) if is_unit(name)] == ["W"]
 
 
 def test_results_are_the_cores_figures_and_read_only(vent) -> None:

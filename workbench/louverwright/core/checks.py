@@ -16,11 +16,13 @@ from . import checks_cap, checks_louver
 from .dimensions import SOLE_ROOM, Sizes, sizes, sole_top, width_of
 from .layout import layout
 from .parameters import BY_NAME
-from .spec import Finding, Spec, SpecError, length_text, make_spec
+from .spec import Finding, Spec, SpecError, least_text, length_text, make_spec, most_text
 from .stock import StockList
 
 #: A leg shorter than this below its rail cannot hold the base to the roof (mm).
 LEAST_LEG = 40.0
+#: An opening in the roof narrower than this airs nothing (mm).
+LEAST_OPENING = 20.0
 
 
 def checked_spec(values: Mapping[str, Any], stock: StockList) -> Spec:
@@ -40,7 +42,7 @@ def check(spec: Spec) -> tuple[Finding, ...]:
         return size
     at = sizes(spec)
     tests: tuple[Callable[[Spec, Sizes], Iterator[Finding]], ...] = (
-        _frame, _seat, _soles, _cladding, *checks_louver.CHECKS, *checks_cap.CHECKS)
+        _frame, _seat, _opening, _soles, _cladding, *checks_louver.CHECKS, *checks_cap.CHECKS)
     findings = tuple(finding for test in tests for finding in test(spec, at))
     return findings or tuple(_blanks(spec))
 
@@ -61,12 +63,12 @@ def _frame(spec: Spec, at: Sizes) -> Iterator[Finding]:
     base = at.base
     if base.post_face > base.frame_w:
         yield Finding("post face", "post_face", length_text(base.post_face),
-                      f"it cannot be wider than the frame stock, {length_text(base.frame_w)}",
+                      f"it cannot be wider than the frame stock, {most_text(base.frame_w)}",
                       "Choose wider frame stock, or a narrower post face.")
     if base.post_face < base.frame_t + 20.0:
         yield Finding("post face", "post_face", length_text(base.post_face),
                       f"the eave-side plank is narrower by the frame's thickness {length_text(base.frame_t)} and "
-                      "needs 20 mm", f"Set it to {length_text(base.frame_t + 20.0)} or more.")
+                      "needs 20 mm", f"Set it to {least_text(base.frame_t + 20.0)} or more.")
 
 
 def _seat(spec: Spec, at: Sizes) -> Iterator[Finding]:
@@ -75,7 +77,7 @@ def _seat(spec: Spec, at: Sizes) -> Iterator[Finding]:
     opening = base.frame_r * at.plan.slope - base.post_face
     if abs(spec.ridge_offset) > opening - 30.0:
         yield Finding("ridge", "ridge_offset", length_text(spec.ridge_offset),
-                      f"the ridge must pass between the legs, {length_text(max(0.0, opening - 30.0))} from the axis "
+                      f"the ridge must pass between the legs, {most_text(max(0.0, opening - 30.0))} from the axis "
                       "at most", "Move the vent nearer to the ridge, or make it wider.")
         return
     highest = max(_seat_height(spec, at, y) for y in (-base.frame_r, -opening, opening, base.frame_r))
@@ -91,6 +93,16 @@ def _seat(spec: Spec, at: Sizes) -> Iterator[Finding]:
                       "Take the cap away under the vent and set its height to 0, or make the vent wider.")
 
 
+def _opening(spec: Spec, at: Sizes) -> Iterator[Finding]:
+    """The opening in the roof, inside the legs, has some width."""
+    base = at.base
+    most = base.frame_r * at.plan.slope - base.post_face
+    if spec.opening_margin > most - LEAST_OPENING / 2.0:
+        yield Finding("opening", "opening_margin", length_text(spec.opening_margin),
+                      f"the legs stand {length_text(2.0 * most)} apart, and the opening in the roof between them must be "
+                      f"{length_text(LEAST_OPENING)} wide", "Make the margin smaller, or the vent wider.")
+
+
 def _seat_height(spec: Spec, at: Sizes, y: float) -> float:
     away = y - at.roof.ridge
     pitch = math.radians(at.roof.left if away > 0 else at.roof.right)
@@ -99,10 +111,11 @@ def _seat_height(spec: Spec, at: Sizes, y: float) -> float:
 
 def _soles(spec: Spec, at: Sizes) -> Iterator[Finding]:
     base = at.base
+    steeper = "pitch_left" if at.roof.left >= at.roof.right else "pitch_right"
     steepest = math.radians(max(at.roof.left, at.roof.right))
     left = base.frame_w - base.frame_t * math.tan(steepest)
     if left < 20.0:
-        yield Finding("sole", "pitch_left", f"{math.degrees(steepest):.1f}°",
+        yield Finding("sole", steeper, f"{math.degrees(steepest):.1f}°",
                       f"a sole on the eave side keeps only {length_text(max(0.0, left))} of its width on so steep a "
                       "roof and needs 20 mm", "Choose wider frame stock.")
     depth = spec.ridge_cap_height + spec.seat_depth
@@ -120,8 +133,10 @@ def _soles(spec: Spec, at: Sizes) -> Iterator[Finding]:
     low = spec.bottom_rail_height
     if low and not top <= low <= rail_under - base.frame_w:
         yield Finding("bottom rail", "bottom_rail_height", length_text(low),
-                      f"it must lie between the soles and the top rail, {length_text(top)} to "
-                      f"{length_text(rail_under - base.frame_w)}", "Set it to 0 for none, or raise the base.")
+                      f"it must lie between the soles and the top rail, {least_text(top)} to "
+                      f"{most_text(rail_under - base.frame_w)}" if top < rail_under - base.frame_w else
+                      "there is no room for it between the soles and the top rail",
+                      "Set it to 0 for none, or raise the base.")
 
 
 def _cladding(spec: Spec, at: Sizes) -> Iterator[Finding]:
@@ -134,12 +149,12 @@ def _cladding(spec: Spec, at: Sizes) -> Iterator[Finding]:
     face, wide = base.corner_face, spec.corner_board_stock.width
     if face > wide:
         yield Finding("corner board", "corner_board_face", length_text(face),
-                      f"it cannot be wider than its stock, {length_text(wide)}",
+                      f"it cannot be wider than its stock, {most_text(wide)}",
                       "Choose wider corner board stock, or a narrower face.")
     if face < base.corner_t + 20.0:
         yield Finding("corner board", "corner_board_face", length_text(face),
                       "the eave-side board is narrower by its thickness and needs 20 mm",
-                      f"Set it to {length_text(base.corner_t + 20.0)} or more.")
+                      f"Set it to {least_text(base.corner_t + 20.0)} or more.")
 
 
 def _blanks(spec: Spec) -> Iterator[Finding]:

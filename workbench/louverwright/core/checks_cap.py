@@ -8,7 +8,7 @@ from collections.abc import Iterator
 
 from .cap import FASCIA_DROP, STEP_BORE, rafter_lines
 from .dimensions import MAST_WOOD, NOTCH_SHARE, Sizes
-from .spec import Finding, Spec, length_text
+from .spec import Finding, Spec, length_text, most_text
 
 #: Least width of a bearing on the plate, of the plate on the frame, and of a seat (mm).
 LEAST_BEARING = 20.0
@@ -39,7 +39,7 @@ def _notch(spec: Spec, at: Sizes) -> Iterator[Finding]:
         elif notch < LEAST_BEARING * math.sin(slope):
             yield Finding("seat", "heel_height", length_text(cap.heel),
                           f"the {name} has less than {length_text(LEAST_BEARING)} of seat on the plate",
-                          f"Lower it below {length_text(cap.rafter_d / math.cos(slope) - LEAST_BEARING * math.tan(slope))}.")
+                          f"Lower it below {most_text(cap.rafter_d / math.cos(slope) - LEAST_BEARING * math.tan(slope))}.")
 
 
 def _tail(spec: Spec, at: Sizes) -> Iterator[Finding]:
@@ -48,7 +48,7 @@ def _tail(spec: Spec, at: Sizes) -> Iterator[Finding]:
     if spec.tail_depth > deepest:
         yield Finding("tail", "tail_depth", length_text(spec.tail_depth),
                       f"the rafters are only {length_text(deepest)} deep plumb and would not reach the soffit",
-                      f"Set it to {length_text(math.floor(deepest))} or less, or take deeper rafters.")
+                      f"Set it to {most_text(deepest)} or less, or take deeper rafters.")
 
 
 def _eave(spec: Spec, at: Sizes) -> Iterator[Finding]:

@@ -7,7 +7,7 @@ import math
 from collections.abc import Iterator
 
 from .dimensions import DADO_WOOD, Sizes, slats_needed
-from .spec import Finding, Spec, length_text
+from .spec import Finding, Spec, length_text, most_text
 
 #: The least clear width of a panel, or of half a panel beside a mullion (mm).
 LEAST_CLEAR = 60.0
@@ -37,11 +37,11 @@ def _panel_depth(spec: Spec, at: Sizes) -> Iterator[Finding]:
     most = at.base.post_face / at.plan.slope - behind
     if louver.depth > most:
         yield Finding("panel depth", "panel_depth", length_text(louver.depth),
-                      f"neighbouring panels would touch inside the corner beyond {length_text(most)} (post face less "
+                      f"neighbouring panels would touch inside the corner beyond {most_text(most)} (post face less "
                       f"screen and batten)", "Make the panel shallower, the battens thinner or the posts wider.")
     if louver.depth > spec.stile_stock.width:
         yield Finding("panel depth", "panel_depth", length_text(louver.depth),
-                      f"stiles are cut from stock {length_text(spec.stile_stock.width)} wide",
+                      f"stiles are cut from stock {most_text(spec.stile_stock.width)} wide",
                       "Make the panel shallower, or choose wider stile stock.")
 
 
@@ -70,7 +70,8 @@ def _slats(spec: Spec, at: Sizes) -> Iterator[Finding]:
         yield Finding("slats", "slat_count", str(louver.slats),
                       f"{length_text(max(0.0, wood))} of wood and a gap of {length_text(max(0.0, louver.gap))} are left "
                       f"between slats; {length_text(DADO_WOOD)} and {length_text(LEAST_GAP)} are the least",
-                      "Take fewer slats, a steeper slat or a deeper panel.")
+                      "Take fewer slats, a steeper slat or a deeper panel." if spec.slat_count else
+                      "Take a smaller rain angle, a steeper slat or a deeper panel.")
     if louver.overlap(spec.rain_angle) < -1e-6:
         yield Finding("sight line", "slat_count", str(louver.slats),
                       f"rain rising inward at {spec.rain_angle:g}° passes between the slats",
@@ -89,11 +90,11 @@ def _dados(spec: Spec, at: Sizes) -> Iterator[Finding]:
     if spec.dado_depth > louver.stile_t - DADO_FLOOR:
         yield Finding("dado", "dado_depth", length_text(spec.dado_depth),
                       f"a stile {length_text(louver.stile_t)} thick must keep {length_text(DADO_FLOOR)} behind it",
-                      f"Set it to {length_text(louver.stile_t - DADO_FLOOR)} or less.")
+                      f"Set it to {most_text(louver.stile_t - DADO_FLOOR)} or less.")
     if louver.mullion_t and 2.0 * spec.dado_depth > louver.mullion_t - DADO_FLOOR:
         yield Finding("dado", "dado_depth", length_text(spec.dado_depth),
                       f"dados on both faces leave less than {length_text(DADO_FLOOR)} of the mullion",
-                      f"Set it to {length_text((louver.mullion_t - DADO_FLOOR) / 2.0)} or less.")
+                      f"Set it to {most_text((louver.mullion_t - DADO_FLOOR) / 2.0)} or less.")
     if louver.mullion_t and louver.depth > at.base.frame_w:
         yield Finding("mullion", "panel_depth", length_text(louver.depth),
                       f"the mullion is cut from frame stock {length_text(at.base.frame_w)} wide",
@@ -125,7 +126,7 @@ def _trim(spec: Spec, at: Sizes) -> Iterator[Finding]:
     if spec.trim_lap > louver.stile_t - 1.0:
         yield Finding("trim lap", "trim_lap", length_text(spec.trim_lap),
                       f"it would cover the stile, {length_text(louver.stile_t)} thick, and close the louvers",
-                      f"Set it to {length_text(louver.stile_t - 1.0)} or less.")
+                      f"Set it to {most_text(louver.stile_t - 1.0)} or less.")
 
 
 CHECKS = (_panel_width, _panel_depth, _slat_stock, _slats, _dados, _ring, _trim)

@@ -7,7 +7,7 @@ import math
 from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
-from typing import Any
+from typing import Any, Literal
 
 from .parameters import (
     ANGLE,
@@ -28,6 +28,15 @@ from .stock import Stock, StockList
 from .units import LengthStyle, format_angle, format_length
 
 _PLAIN = LengthStyle("mm", 0.1)
+#: Tenths of a millimetre that are noise of floats, not length.
+_ROUNDING = 1e-6
+#: A number beyond this is no measure of anything, and may be too large for a float.
+_ENDLESS = 1e15
+#: Parameters that lengths are rounded by on paper, with how they are written, the limit and the cure.
+_STEPS: dict[str, tuple[Literal["mm", "in"], str, str]] = {
+    "millimetre_step": ("mm", "it can have three decimals at most", "Set it to 0.1, 0.5 or 1."),
+    "inch_fraction": ("in", "inches are halved, and halved again", "Set it to 8, 16, 32 or 64."),
+}
 
 
 @dataclass(frozen=True)
@@ -81,6 +90,16 @@ class Spec:
 def length_text(mm: float) -> str:
     """A length as findings write it: millimetres to 0.1."""
     return format_length(mm, _PLAIN)
+
+
+def least_text(mm: float) -> str:
+    """A least length as findings write it: up to 0.1 mm, so that what is written is enough."""
+    return length_text(math.ceil(10.0 * mm - _ROUNDING) / 10.0)
+
+
+def most_text(mm: float) -> str:
+    """A greatest length as findings write it: down to 0.1 mm, so that what is written is not too much."""
+    return length_text(math.floor(10.0 * mm + _ROUNDING) / 10.0)
 
 
 def shown(parameter: Parameter, value: Any) -> str:
@@ -141,22 +160,35 @@ def _plain(row: Parameter, value: Any) -> Finding | None:
 
 def _number(row: Parameter, value: Any) -> Finding | None:
     whole = row.kind == COUNT
-    good = isinstance(value, (int, float)) and not isinstance(value, bool) and math.isfinite(value)
+    good = isinstance(value, (int, float)) and not isinstance(value, bool) and -_ENDLESS < value < _ENDLESS
     if not good or (whole and value != int(value)):
         kind = "a whole number" if whole else "a number"
-        return Finding("not a number", row.name, f"“{value}”", f"it must be {kind}", "Write a number.")
+        return Finding("not a number", row.name, f"“{str(value)[:40]}”", f"it must be {kind}", "Write a number.")
     if row.auto and value == 0:
         return None
     low, high = row.low, row.high
     too_low = low is not None and value < low
     too_high = high is not None and (value >= high if row.open_high else value > high)
     if not (too_low or too_high):
-        return None
+        return _step(row, value)
     zero = f", or 0 ({row.auto})" if row.auto else ""
     bound = "less than" if row.open_high else "at most"
     limits = f"it must be at least {shown(row, low)} and {bound} {shown(row, high)}{zero}"
-    cure = f"Set it to {shown(row, low)} or more." if too_low else f"Set it below {shown(row, high)}."
+    highest = f"Set it below {shown(row, high)}." if row.open_high else f"Set it to {shown(row, high)} or less."
+    cure = f"Set it to {shown(row, low)} or more." if too_low else highest
     return Finding("out of limits", row.name, shown(row, value), limits, cure)
+
+
+def _step(row: Parameter, value: float) -> Finding | None:
+    """The finding for a step that lengths cannot be written in."""
+    if row.name not in _STEPS:
+        return None
+    system, limit, cure = _STEPS[row.name]
+    try:
+        LengthStyle(system, value)
+    except ValueError:
+        return Finding("step", row.name, shown(row, value), limit, cure)
+    return None
 
 
 def vent_values(spec: Spec) -> dict[str, Any]:

@@ -5,7 +5,9 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from pathlib import Path
+from typing import Any
 
+from ..places import SHIPPED
 from ..report.job import Job
 from .papers import write_papers, write_whole
 from .scenario import Scenario
@@ -25,7 +27,7 @@ def write_model(job: Job, scenario: Scenario, folder: Path, say: Say) -> list[Pa
     document = FreeCAD.newDocument("Vent")
     try:
         say("building the model")
-        vent = make_vent(document, **scenario.values)
+        vent = make_vent(document, **_with_stock_path(scenario))
         count = len(vent.Shape.Solids)
         if count != len(job.assembly.pieces):
             raise RuntimeError(f"The model has {count} solids for {len(job.assembly.pieces)} pieces.")
@@ -37,6 +39,15 @@ def write_model(job: Job, scenario: Scenario, folder: Path, say: Say) -> list[Pa
         return [model, step]
     finally:
         FreeCAD.closeDocument(document.Name)
+
+
+def _with_stock_path(scenario: Scenario) -> dict[str, Any]:
+    """The scenario's values, a stock list of the user's own by its whole path: the document has no folder yet."""
+    values = dict(scenario.values)
+    name = values.get("stock_list", "")
+    if name and name not in SHIPPED:
+        values["stock_list"] = str((scenario.folder / name).resolve())
+    return values
 
 
 def write_all(job: Job, scenario: Scenario, folder: Path, say: Say) -> list[Path]:

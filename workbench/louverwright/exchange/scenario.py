@@ -11,7 +11,6 @@
 from __future__ import annotations
 
 import json
-import math
 from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
@@ -24,6 +23,8 @@ from ..core.units import ReadError, parse_angle, parse_length, parse_number, par
 VERSION = 1
 UNITS = ("mm", "cm", "m", "in", "ft")
 KEYS = ("louverwright", "units", "revision", "survey", "parameters", "remark")
+#: A number beyond this is no measure of anything, and may be too large for a float.
+_ENDLESS = 1e15
 _MM = {"mm": 1.0, "cm": 10.0, "m": 1000.0, "in": 25.4, "ft": 304.8}
 
 
@@ -47,10 +48,10 @@ class Scenario:
 def read_scenario(path: Path) -> Scenario:
     """Reads a file.  Raises ScenarioError with every finding, also for a file that is no JSON."""
     try:
-        data = json.loads(path.read_text(encoding="utf-8"))
+        data = json.loads(path.read_text(encoding="utf-8-sig"))    # an editor may have set a mark before it
     except OSError as error:
         raise ScenarioError([(path.name, f"The file cannot be read: {error.strerror or error}.")]) from error
-    except ValueError as error:
+    except (ValueError, RecursionError) as error:
         raise ScenarioError([(path.name, f"It is not JSON: {error}.")]) from error
     return scenario_from(data, path.parent)
 
@@ -66,11 +67,14 @@ def scenario_from(data: Any, folder: Path) -> Scenario:
     if unit not in UNITS:
         findings.append(("units", f"“{unit}” is not one of {', '.join(UNITS)}."))
         unit = "mm"
+    revision = data.get("revision", "1")
+    if isinstance(revision, bool) or not isinstance(revision, (str, int)):
+        findings.append(("revision", f"“{_short(revision)}” is not a revision. Put it in quotes."))
     values = _values(data.get("parameters", {}), unit, findings)
     values |= _survey(data.get("survey"), values, unit, findings)
     if findings:
         raise ScenarioError(findings)
-    return Scenario(values, str(data.get("revision", "1")), folder)
+    return Scenario(values, str(revision), folder)
 
 
 def _values(given: Any, unit: str, findings: list[tuple[str, str]]) -> dict[str, Any]:
@@ -94,21 +98,28 @@ def value_from(row: Parameter, value: Any, unit: str = "mm") -> Any:
     if row.kind == SWITCH:
         return value if isinstance(value, bool) else parse_yes_no(str(value))
     if row.kind not in (LENGTH, ANGLE, COUNT, NUMBER):
+        if not isinstance(value, str):
+            raise ReadError(f"“{_short(value)}” is not text. Put it in quotes.")
         return value
-    if isinstance(value, bool) or value is None or isinstance(value, (list, dict)):
-        raise ReadError(f"“{value}” is not a number.")
-    number: float
-    if isinstance(value, (int, float)):
-        number = value * _MM[unit] if row.kind == LENGTH else value
-    else:
-        number = parse_length(value, unit) if row.kind == LENGTH else _other(row, value)
-    if not math.isfinite(number):
-        raise ReadError(f"“{value}” is not a number.")
+    number = _written(row, value, unit) if isinstance(value, str) else _bare(row, value, unit)
     return int(number) if row.kind == COUNT and number == int(number) else number
 
 
-def _other(row: Parameter, text: str) -> float:
+def _written(row: Parameter, text: str, unit: str) -> float:
+    if row.kind == LENGTH:
+        return parse_length(text, unit)
     return parse_angle(text) if row.kind == ANGLE else parse_number(text)
+
+
+def _bare(row: Parameter, value: Any, unit: str) -> float:
+    """A number as JSON has it; neither NaN nor one that is too large for a float."""
+    if isinstance(value, bool) or not isinstance(value, (int, float)) or not -_ENDLESS < value < _ENDLESS:
+        raise ReadError(f"“{_short(value)}” is not a number. Write figures, or a text with its unit.")
+    return value * _MM[unit] if row.kind == LENGTH else value
+
+
+def _short(value: Any) -> str:
+    return str(value)[:20] if not isinstance(value, int) or -_ENDLESS < value < _ENDLESS else "an endless number"
 
 
 def _survey(given: Any, values: Mapping[str, Any], unit: str, findings: list[tuple[str, str]]) -> dict[str, Any]:

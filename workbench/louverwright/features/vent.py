@@ -152,10 +152,10 @@ def make_vent(document: FreeCAD.Document, **parameters: Any) -> FreeCAD.Document
     checked_spec(parameters, stock_list(parameters.get("stock_list") or "us", folder))
     vent = document.addObject("Part::FeaturePython", "Vent")
     vent.addExtension(GROUP_EXTENSION)
-    vent.Proxy = Vent()
     vent.Label = "Louvered vent"
     ensure_properties(vent)
     set_values(vent, parameters)
+    vent.Proxy = Vent()
     made = [vent, *_make_stages(vent)]
     for obj in made:
         announce(obj)

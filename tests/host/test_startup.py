@@ -1,0 +1,40 @@
+"""What FreeCAD's start costs: nothing heavy is loaded before a vent is wanted."""
+
+from __future__ import annotations
+
+import subprocess
+from pathlib import Path
+
+import pytest
+
+WORKBENCH = Path(__file__).resolve().parents[2] / "workbench"
+PYTHON = Path("/usr/bin/python3")
+
+# In a Python of its own: in this one all is loaded already. FreeCAD is made of paper.
+SCRIPT = """
+import sys, types
+sys.path.insert(0, sys.argv[1])
+app, gui = types.ModuleType("FreeCAD"), types.ModuleType("FreeCADGui")
+app.Qt = types.SimpleNamespace(translate=lambda context, text: text)
+app.DocumentObject = app.Document = object
+gui.Workbench = object
+gui.addWorkbench = lambda bench: print(bench.MenuText)
+sys.modules.update(FreeCAD=app, FreeCADGui=gui)
+for name in ("Init.py", "InitGui.py"):
+    code = compile(open(sys.argv[1] + "/" + name, encoding="utf-8").read(), name, "exec")
+    exec(code, {"__name__": "start"}, {})
+print(*sorted(name for name in sys.modules if name.split(".")[0] in ("numpy", "Part", "PySide", "louverwright")))
+"""
+
+
+@pytest.mark.skipif(not PYTHON.exists(), reason="there is no /usr/bin/python3")
+def test_starting_loads_neither_numpy_nor_the_geometry() -> None:
+    done = subprocess.run([str(PYTHON), "-B", "-c", SCRIPT, str(WORKBENCH)], check=True, capture_output=True, text=True)
+    menu, loaded = done.stdout.splitlines()
+    assert menu == "Louverwright"
+    names = loaded.split()
+    assert "louverwright.view.attach" in names
+    heavy = [name for name in names if name.split(".")[0] != "louverwright"
+             or name.startswith(("louverwright.core.layout", "louverwright.report", "louverwright.exchange",
+                                 "louverwright.commands", "louverwright.features.vent"))]
+    assert heavy == []
