@@ -35,11 +35,13 @@ from louverwright.core.stock import FORMS
 from louverwright.places import stock_list
 
 NUMBERS = (LENGTH, ANGLE, COUNT, NUMBER)
-#: Units that FreeCAD's expressions know: a property of such a name could not be used in one (from memory of its manual).
-EXPRESSION_UNITS = {"mm", "cm", "m", "km", "um", "nm", "in", "ft", "mi", "yd", "thou", "deg", "rad", "gon", "g", "kg", "mg", "t",
-                    "lb", "oz", "s", "min", "h", "N", "kN", "Pa", "J", "W", "V", "A", "K", "mol", "cd", "l", "ml", "e", "pi"}
+#: Units that FreeCAD's expressions know: no property may be called as one is (from memory of its manual).
+EXPRESSION_UNITS = {"mm", "cm", "m", "km", "um", "nm", "in", "ft", "mi", "yd", "thou", "deg", "rad", "gon",
+                    "g", "kg", "mg", "t", "lb", "oz", "s", "min", "h", "N", "kN", "Pa", "J", "W", "V", "A", "K", "mol",
+                    "cd", "l", "ml", "e", "pi"}
 #: Properties that FreeCAD itself gives an object (from memory of its manual).
-TAKEN = {"Label", "Label2", "Visibility", "ExpressionEngine", "Shape", "Placement", "Proxy", "Group", "Document", "Name"}
+TAKEN = {"Label", "Label2", "Visibility", "ExpressionEngine", "Shape", "Placement", "Proxy", "Group", "Document",
+         "Name"}
 
 
 def rows(*kinds: str) -> list[Parameter]:
@@ -51,7 +53,8 @@ def rows(*kinds: str) -> list[Parameter]:
 def readers() -> str:
     """The source of every module that may read a parameter; not the table, nor what treats all rows alike."""
     package = ROOT / "workbench" / "louverwright"
-    files = [path for room in ("core", "report", "exchange", "features") for path in sorted((package / room).glob("*.py"))
+    rooms = ("core", "report", "exchange", "features")
+    files = [path for room in rooms for path in sorted((package / room).glob("*.py"))
              if path.name not in ("parameters.py", "reference.py")]
     return "\n".join(path.read_text(encoding="utf-8") for path in files)
 

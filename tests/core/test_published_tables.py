@@ -11,7 +11,7 @@ crown      it.all-manuals.su/lobziki-i-pily/78981-ms-1065lz.html (its bevel 33.8
            88.208.23.73:8080/en/manual/bosch/4412/49200?page=28;
            woodweb.com/knowledge_base/Finding_Compound_Angles_for_Crown_Moulding.html
 box        manualslib.mx/manual/90411/Dewalt-Dcs361.html?page=16
-rafters    daveosborne.com/dave/articles/rafter-table.php (24 in column of 4/12 and 7/12 is misprinted and not used)
+rafters    daveosborne.com/dave/articles/rafter-table.php (24 in column of 4/12 and 7/12: misprinted, not used)
 commons    instructables.com/id/How-To-Make-A-Common-Rafter-For-Any-Width-Structur/step4/
 navy       constructionmanuals.tpub.com/14044/css/Hip-Continued-73.htm and Ridge-Layout-85.htm (NAVEDTRA 14044)
 radford    gluedideas.com, Radford's cyclopedia of construction, vol. 3, Roof Framing Simplified, P3 and P4
@@ -307,7 +307,7 @@ def backing_of(plan: Plan, pitch: float) -> float:
 
 
 def test_octagon() -> None:
-    """Radford, P4, and griffith, 38: mitre 5 in 12, hip run 13; hodgson and griffith, 39: backing 5/12 of a square's."""
+    """Radford, P4, and griffith, 38: mitre 5 in 12, hip run 13; griffith, 39: backing 5/12 of a square's."""
     plan = Plan(8)
     line = hip_of(plan, rise(10))
     assert 10.0 * hypot(line[0], line[1]) / line[2] == pytest.approx(13.0, abs=0.02)

@@ -50,10 +50,11 @@ class Bench:
 
     def contact(self, a: str, b: str) -> float:
         """Area over which faces of two solids lie on each other (mm²)."""
-        return sum(float(mine.face.common(other.face).Area) for mine in self._faces(a) for other in self._faces(b)
+        return sum(float(mine.face.common(other.face).Area) for mine in self.faces(a) for other in self.faces(b)
                    if mine.normal @ other.normal < -1.0 + 1e-9 and abs(mine.offset + other.offset) < TOUCH)
 
-    def _faces(self, name: str) -> list[Plate]:
+    def faces(self, name: str) -> list[Plate]:
+        """The plane faces of a solid."""
         if name not in self._plates:
             self._plates[name] = plates(self.solids[name])
         return self._plates[name]
@@ -156,6 +157,36 @@ def test_every_piece_is_held(name: str) -> None:
     assert len({root(identity) for identity in case.solids}) == 1
 
 
+def seat(bench: Bench, slat: str, holder: str, up: np.ndarray) -> tuple[float, float]:
+    """Area (mm²) over which a slat lies on the lower walls of its dados, and the gap over it (mm)."""
+    under, over = ([face for face in bench.faces(slat) if face.normal @ up * way > 1.0 - 1e-9] for way in (-1.0, 1.0))
+    area = sum(float(mine.face.common(wall.face).Area) for mine in under for wall in bench.faces(holder)
+               if wall.normal @ up > 1.0 - 1e-9 and abs(mine.offset + wall.offset) < TOUCH)
+    gaps = [-wall.offset - mine.offset for mine in over for wall in bench.faces(holder)
+            if wall.normal @ up < -1.0 + 1e-9]
+    return area, min((gap for gap in gaps if gap > -TOUCH), default=float("inf"))
+
+
+def slat_faults(name: str, bench: Bench, about: str = "") -> list[str]:
+    """Slats that do not lie on their dados over the whole depth, or with another gap over them than the fit."""
+    case = example(name)
+    spec, places = case.job.spec, {piece.id: piece.placement for piece in case.job.assembly.pieces}
+    whole = spec.dado_depth * spec.panel_depth / np.cos(np.radians(spec.slat_angle))
+    found = []
+    for joint in case.job.assembly.joints:
+        if joint.first.startswith("louver.slat") and joint.kind == GLUED and (not about or about == joint.first):
+            area, gap = seat(bench, joint.first, joint.second, np.array(places[joint.first].z))
+            if abs(area - whole) > 0.01 * whole or abs(gap - spec.dado_fit) > GAP_ERROR:
+                found.append(f"{joint.first} in {joint.second}: on {area:.1f} of {whole:.1f} mm², gap {gap:.3f} mm")
+    return found
+
+
+@pytest.mark.parametrize("name", EXAMPLES)
+def test_slats_lie_in_their_dados_with_the_fit_over_them(name: str) -> None:
+    """End grain that meets the dado's floor would make a joint by itself: the lower wall must carry the slat."""
+    assert slat_faults(name, bench_of(name)) == []
+
+
 # ---- the checker checked
 
 
@@ -181,6 +212,7 @@ def test_a_slat_that_is_lifted_shares_wood_with_the_head_and_leaves_its_dados() 
     assert [line for line in found if "louver.head" in line]
     assert [line for line in found if "louver.stile" in line]
     assert [line for line in joint_faults(bench, case.job.assembly.joints, top.id) if LINE_CONTACT in line] == []
+    assert slat_faults(EXAMPLES[0], bench, top.id)
     lowered = bench_of(EXAMPLES[0]).shifted(top.id, np.array([0.0, 0.0, -SHIFT]))
     assert [line for line in joint_faults(lowered, case.job.assembly.joints, top.id) if LINE_CONTACT in line]
 

@@ -85,7 +85,8 @@ def test_a_stranger_is_told_what_is_needed() -> None:
     """Frames, waste, cylinder, placement and signs: the words that rebuilding hangs on."""
     text = json.dumps(SCHEMA, ensure_ascii=False)
     for words in ("from end A (x = 0) to end B (x = L)", "reference edge (y = 0", "hidden face (z = 0",
-                  "normal·p > offset", "EVERY half-space", "right circular cylinder", "p_assembly = origin + x·X + y·Y + z·Z",
+                  "normal·p > offset", "EVERY half-space", "right circular cylinder",
+                  "p_assembly = origin + x·X + y·Y + z·Z",
                   "asin(n_z)", "atan2(n_y, |n_x|)", "atan2(n_x, |n_y|)", "millimetres, degrees"):
         assert words.lower() in text.lower(), words
 
