@@ -106,7 +106,7 @@ def _sole(spec: Spec, at: Sizes, side: int, slope: int, over: Plane, reach: list
     if max(reach) > 0.0:
         end = RIGHT if dot(plan.v(side), over.normal) < 0 else LEFT
     return Member(f"base.sole.{_sort(at, side)}", side, frame, (low, low + base.frame_w),
-                  (base.inner_r, base.frame_r), tuple(trims), end)
+                  (base.inner_r, base.frame_r), tuple(trims), end, reversed=end == RIGHT)
 
 
 def _lowest_on(frame: Placement, bed: Plane, depths: tuple[float, float]) -> float:

@@ -43,7 +43,8 @@ class Member:
 
     ``frame`` has X along the grain, Y across the width, Z towards the marked face;
     the stick fills y from ``width[0]`` to ``width[1]`` and z from ``thickness[0]`` to ``thickness[1]`` (mm).
-    ``swapped`` tells that the reference edge carries the name of the kind's far edge; ``sheet`` that
+    ``swapped`` tells that the reference edge carries the name of the kind's far edge, ``reversed`` that
+    end A carries that of its end B; ``sheet`` that
     it is cut from a sheet, whose slanting edges are given by points, not as crosscuts.
     """
 
@@ -57,6 +58,7 @@ class Member:
     index: int = 0
     bores: tuple[tuple[str, Bore], ...] = ()
     swapped: bool = False
+    reversed: bool = False
     sheet: bool = False
 
     @property

@@ -21,7 +21,7 @@ class Kind:
 
     ``edges``, ``faces`` and ``ends`` name what the board frame calls reference edge
     and far edge, marked and hidden face, end A and end B, as they sit in the vent
-    (a member may be ``swapped``: then its edges change names).
+    (a member may be ``swapped`` or ``reversed``: then its edges or ends change names).
     """
 
     id: str
@@ -55,7 +55,7 @@ KINDS: tuple[Kind, ...] = (
     Kind("base.leg.gable", 1, "Leg, gable side", "frame_stock", ends=_UPRIGHT, edges=_CORNER, finish=_BARE),
     Kind("base.leg.eave", 2, "Leg, eave side", "frame_stock", ends=_UPRIGHT, edges=_CORNER, finish=_BARE),
     Kind("base.rail.top", 3, "Top rail", "frame_stock", finish=_BARE),
-    Kind("base.sole.gable", 4, "Sole, gable side", "frame_stock"),
+    Kind("base.sole.gable", 4, "Sole, gable side", "frame_stock", ends=("leg end", "ridge end")),
     Kind("base.sole.eave", 5, "Sole, eave side", "frame_stock"),
     Kind("base.rail.bottom", 6, "Bottom rail", "frame_stock"),
     Kind("base.cladding.gable", 7, "Cladding, gable side", "cladding_stock",
@@ -71,8 +71,8 @@ KINDS: tuple[Kind, ...] = (
     Kind("louver.post.eave", 2, "Post plank, eave side", "frame_stock", ends=_UPRIGHT, edges=_CORNER, finish=_BARE),
     Kind("louver.rail.bottom", 3, "Bottom rail", "frame_stock", finish=_BARE),
     Kind("louver.rail.top", 4, "Top rail", "frame_stock", finish=_BARE),
-    Kind("louver.bed", 5, "Sill bed", "frame_stock", faces=("upper face", "lower face"),
-         edges=("outer edge", "inner edge")),
+    Kind("louver.bed", 5, "Sill bed", "frame_stock", faces=("lower face", "sloped face"),
+         edges=("inner edge", "outer edge")),
     Kind("louver.sill", 6, "Sill", "slat_stock", faces=("upper face", "lower face"),
          edges=("outer edge", "inner edge")),
     Kind("louver.stile", 7, "Stile", "stile_stock", faces=("dadoed face", "face to the post"), ends=_UPRIGHT,
@@ -95,8 +95,8 @@ KINDS: tuple[Kind, ...] = (
     # ---- roof stage
     Kind("roof.plate", 1, "Cap plate", "plate_stock", faces=("upper face", "lower face"),
          edges=("outer edge", "inner edge"), finish=_BARE),
-    Kind("roof.kingpost", 2, "King post", "king_post_stock", faces=("any face", "opposite face"), ends=_UPRIGHT,
-         edges=("any edge", "opposite edge")),
+    Kind("roof.kingpost", 2, "King post", "king_post_stock", faces=("marked flat", "flat opposite the mark"),
+         ends=_UPRIGHT, edges=("right flat", "left flat")),
     Kind("roof.hip", 3, "Hip rafter", "rafter_stock", faces=_CHEEKS, ends=("tail", "head"),
          edges=("lower edge", "backed edge")),
     Kind("roof.jack", 4, "Jack rafter", "rafter_stock", faces=_CHEEKS, ends=("tail", "head")),
@@ -108,8 +108,9 @@ KINDS: tuple[Kind, ...] = (
     Kind("roof.fascia", 8, "Fascia", "fascia_stock"),
     Kind("roof.sheathing", 9, "Roof sheathing", "sheathing_stock", faces=("upper face", "lower face"),
          edges=("eave edge", "peak"), finish="paint the edges; leave the upper face for the covering"),
-    Kind("roof.bearer", 10, "Mast bearer", "frame_stock"),
-    Kind("roof.step", 11, "Mast step", "frame_stock", faces=("upper face", "lower face")),
+    Kind("roof.bearer", 10, "Mast bearer", "frame_stock", faces=("right face", "left face")),
+    Kind("roof.step", 11, "Mast step", "frame_stock", faces=("upper face", "lower face"),
+         edges=("right edge", "left edge")),
 )
 
 BY_ID: dict[str, Kind] = {k.id: k for k in KINDS}

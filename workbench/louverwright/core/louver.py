@@ -89,15 +89,15 @@ def _ends(plan: Plan, side: int, half: float, name: str) -> tuple[Trim, ...]:
 
 
 def _bed(at: Sizes, side: int) -> Member:
-    """A triangular strip between rail and sill, as deep as the rail where its height allows."""
+    """A triangular strip between rail and sill, as deep as the rail where its height allows; its marked face lies below."""
     louver, plan = at.louver, at.plan
     slope = math.tan(math.radians(louver.slat_angle))
     deep = min(louver.frame_t, louver.frame_t / slope)
     under_sill = _slat_plane(at, side, 0).flipped()
     trims = (Trim("slope of the sill", (under_sill,)), *_ends(plan, side, louver.panel_half, "end"))
-    frame = plan.flat(side)
-    return Member("louver.bed", side, frame, (-louver.frame_r, deep - louver.frame_r),
-                  (louver.rail_top, louver.rail_top + deep * slope), trims)
+    frame = Placement.from_axes((0.0, 0.0, 0.0), plan.v(side), (0.0, 0.0, -1.0))
+    return Member("louver.bed", side, frame, (louver.frame_r - deep, louver.frame_r),
+                  (-louver.rail_top - deep * slope, -louver.rail_top), trims)
 
 
 def _slat(at: Sizes, side: int, index: int, end: int, dado: float = 0.0) -> Member:

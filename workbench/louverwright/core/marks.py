@@ -91,6 +91,13 @@ def turn_between(first: Board, other: Board, mirrored: bool = False) -> Placemen
     return None
 
 
+def turns_of(board: Board) -> list[Placement]:
+    """The turns of a blank that bring its board onto itself, no turn among them."""
+    points, bores = _features(board)
+    return [turn for turn in turns(board.size) if _same_points([turn.point(p) for p in points], list(points))
+            and all(any(_hole((turn.point(a), turn.point(b), d), h) for h in bores) for a, b, d in bores)]
+
+
 def _hole(a: tuple[Vec, Vec, float], b: tuple[Vec, Vec, float]) -> bool:
     ends = (_near(a[0], b[0]) and _near(a[1], b[1])) or (_near(a[0], b[1]) and _near(a[1], b[0]))
     return ends and abs(a[2] - b[2]) < ALIKE
@@ -158,7 +165,8 @@ def _part(pieces: _Class, letter: str, hand: str, stock: Stock | None) -> Part:
     if stock is None:
         raise ValueError(f"No stock is named for {kind.id}.")
     edges = kind.edges[::-1] if first.swapped else kind.edges
-    names = ((END_A, kind.ends[0]), (END_B, kind.ends[1]), (REFERENCE_EDGE, edges[0]), (FAR_EDGE, edges[1]),
+    ends = kind.ends[::-1] if first.reversed else kind.ends
+    names = ((END_A, ends[0]), (END_B, ends[1]), (REFERENCE_EDGE, edges[0]), (FAR_EDGE, edges[1]),
              (MARKED_FACE, kind.faces[0]), (HIDDEN_FACE, kind.faces[1]))
     made = tuple(Piece(p.member.id, kind.id, p.member.side, p.member.end, p.member.index, place)
                  for p, place in pieces)

@@ -85,6 +85,14 @@ def end_spans(board: Board) -> tuple[EndSpan, EndSpan]:
     return _span(points, -1.0), _span(points, 1.0)
 
 
+@lru_cache(maxsize=1024)
+def span_at(board: Board, cut: Cut) -> EndSpan:
+    """The end that a crosscut makes, on the board as it stands once that cut is made: where to mark it."""
+    done = board.after(board.cuts.index(cut) + 1)
+    points = [p for cell in done for facet in cell for p in facet.points]
+    return _span(points, 1.0 if end_of(cut) == END_B else -1.0)
+
+
 def _span(points: list[Vec], way: float) -> EndSpan:
     """The end of each arris: on its face, at the face's edge, the outermost along the length."""
     found = []

@@ -3,12 +3,15 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 
-from ..core.assembly import Part
+from ..core.assembly import BORE, DADO, GROOVE, Part
+from ..core.geometry import Bore, add, dot
+from ..core.geometry import scale as mul
 from ..core.saw import end_spans
 from ..core.solid import END_A, END_B, FAR_EDGE, MARKED_FACE, REFERENCE_EDGE
-from .drawing import Arrow, Dim, Drawing, Item, Label, Line
+from .drawing import Arrow, Circle, Dim, Drawing, Item, Label, Line
 from .job import Writer
 from .joint_words import marked_points, tick_positions
 from .strokes import fitted
@@ -16,6 +19,8 @@ from .views import ON_EDGE, ON_END, ON_FACE, Segment, View, edges_seen
 
 #: Room for the view on the marked face, and for the enlarged view on the end (mm on paper).
 ROOM_LONG, ROOM_HIGH, ROOM_END = 118.0, 40.0, 13.0
+#: A sheet's part may be drawn higher; nothing is drawn larger than this.
+ROOM_SHEET, LARGEST = 72.0, 0.25
 #: Between the views, and of dimension lines from the wood (mm on paper).
 BETWEEN, AWAY = 6.0, 5.0
 SMALL = 6.0
@@ -24,15 +29,16 @@ SMALL = 6.0
 def board_drawing(part: Part, write: Writer) -> Drawing:
     """The part at the scale that fits, the end view enlarged; drawn from the board's cells alone."""
     board = part.board
-    scale = min(ROOM_LONG / board.length, ROOM_HIGH / board.width, 0.25)
+    high = ROOM_SHEET if part.stock.form == "sheet" else ROOM_HIGH
+    scale = min(ROOM_LONG / board.length, high / board.width, LARGEST)
     edge_y = -(BETWEEN + 5.0 * len(_below(part)) + board.thickness * scale)
     end_scale = min(ROOM_END / max(board.width, board.thickness), 1.0)
     end_x = board.length * scale + 14.0
     items = [
         *_view(part, ON_FACE, scale, (0.0, 0.0)), *_view(part, ON_EDGE, scale, (0.0, edge_y)),
         *_view(part, ON_END, end_scale, (end_x, 0.0)),
-        *_face_dimensions(part, write, scale), *_names(part, scale, edge_y, end_x, end_scale),
-        *_grain(part, scale), *_points(part, write, scale), *_ticks(part, write, scale),
+        *_face_dimensions(part, write, scale), *_names(part, write, scale, edge_y, end_x, end_scale),
+        *_grain(part, scale, edge_y), *_points(part, write, scale), *_ticks(part, write, scale),
         *_section_dimensions(part, write, end_scale, end_x),
     ]
     return fitted(tuple(items), description=f"{part.mark}, {part.name}: marked face, reference edge and end B.")
@@ -42,6 +48,26 @@ def _view(part: Part, view: View, scale: float, at: tuple[float, float]) -> Iter
     visible, hidden = edges_seen(part.board, view)
     for style, segments in (("hidden", hidden), ("outline", visible)):
         yield from (Line(_placed(each, scale, at), style) for each in segments)
+    for bore in part.board.bores:
+        yield from _bore(bore, view, scale, at)
+
+
+def _bore(bore: Bore, view: View, scale: float, at: tuple[float, float]) -> Iterator[Item]:
+    """A round hole: a circle where the view looks along it, else its two dashed sides and its middle line."""
+    stop = add(bore.start, mul(bore.direction, bore.length))
+    start = view.flat(bore.start)
+    if abs(dot(bore.direction, view.eye)) > 0.999:
+        facing = dot(bore.direction, view.eye) < 0.0 or abs(bore.direction[0]) > 0.5
+        yield Circle(at[0] + start[0] * scale, at[1] + start[1] * scale, bore.diameter / 2.0 * scale,
+                     style="outline" if facing else "hidden")
+        return
+    end = view.flat(stop)
+    long = math.dist(start, end)
+    across = ((end[1] - start[1]) / long * bore.diameter / 2.0, (start[0] - end[0]) / long * bore.diameter / 2.0)
+    for sense, style in ((1.0, "hidden"), (-1.0, "hidden"), (0.0, "centre")):
+        shift = (sense * across[0], sense * across[1])
+        yield Line(_placed(((start[0] + shift[0], start[1] + shift[1]), (end[0] + shift[0], end[1] + shift[1])),
+                           scale, at), style)
 
 
 def _placed(segment: Segment, scale: float, at: tuple[float, float]) -> tuple[tuple[float, float], ...]:
@@ -62,10 +88,12 @@ def _below(part: Part) -> list[tuple[float, float]]:
     return [span for span in spans if span[1] - span[0] > 1.0]
 
 
-def _band(part: Part) -> float:
-    """Room above the far edge that running dimensions take (mm on paper)."""
+def _band(part: Part, write: Writer) -> float:
+    """Room above the far edge that running dimensions take (mm on paper): the longest of their texts."""
     edge, stops = tick_positions(part)
-    return 8.0 if stops and edge == FAR_EDGE else 0.0
+    if edge != FAR_EDGE or not stops:
+        return 0.0
+    return 3.5 + 1.25 * max(len(write.bare(stop)) for stop in stops)
 
 
 def _face_dimensions(part: Part, write: Writer, scale: float) -> Iterator[Item]:
@@ -75,7 +103,7 @@ def _face_dimensions(part: Part, write: Writer, scale: float) -> Iterator[Item]:
     for row, (start, stop) in enumerate(_below(part)):
         yield Dim((start * scale, 0.0), (stop * scale, 0.0), -AWAY - 5.0 * row, write.bare(stop - start), SMALL)
     if not _is(far, near) and far[1] - far[0] > 1.0:
-        yield Dim((far[0] * scale, width), (far[1] * scale, width), AWAY + _band(part), write.bare(far[1] - far[0]),
+        yield Dim((far[0] * scale, width), (far[1] * scale, width), AWAY + _band(part, write), write.bare(far[1] - far[0]),
                   SMALL)
     yield Dim((0.0, 0.0), (0.0, width), AWAY, write.bare(part.board.width), SMALL)
 
@@ -90,7 +118,7 @@ def _section_dimensions(part: Part, write: Writer, scale: float, x: float) -> It
     yield Dim((right, 0.0), (right, board.thickness * scale), -3.5, write.bare(board.thickness), SMALL)
 
 
-def _names(part: Part, scale: float, edge_y: float, end_x: float, end_scale: float) -> Iterator[Item]:
+def _names(part: Part, write: Writer, scale: float, edge_y: float, end_x: float, end_scale: float) -> Iterator[Item]:
     """What the six sides are in the vent, each word at its side."""
     board = part.board
     long, width = board.length * scale, board.width * scale
@@ -100,21 +128,21 @@ def _names(part: Part, scale: float, edge_y: float, end_x: float, end_scale: flo
     yield Label(long, over, f"end B: {part.called(END_B)} ►", SMALL, "end" if wide else "start")
     yield Label(long / 2.0, over if wide else edge_y - 3.2, f"reference edge: {part.called(REFERENCE_EDGE)}", SMALL,
                 "middle")
-    yield Label(long / 2.0, width + 1.2 + _band(part), f"far edge: {part.called(FAR_EDGE)}", SMALL, "middle")
+    yield Label(long / 2.0, width + 1.2 + _band(part, write), f"far edge: {part.called(FAR_EDGE)}", SMALL, "middle")
     yield Label(end_x, board.thickness * end_scale + 2.0, "on end B", SMALL)
 
 
-def _grain(part: Part, scale: float) -> Iterator[Item]:
-    """An arrow along the grain on the marked face, where no lettered point lies."""
+def _grain(part: Part, scale: float, edge_y: float) -> Iterator[Item]:
+    """An arrow along the grain on the marked face, where no lettered point lies; below the views where joints fill it."""
     if part.stock.form == "mesh":
         return
     board = part.board
     half = min(12.0, board.length * scale / 5.0)
-    x, y = _free_spot(part, scale, half)
+    full = any(cut.kind in (DADO, GROOVE, BORE) for cut in board.cuts) or board.width * scale < 7.0
+    x, y = (board.length * scale / 2.0, edge_y - 6.5) if full else _free_spot(part, scale, half)
     yield Arrow(x - half, y, x + half, y, both=True, style="grain")
-    if board.width * scale > 7.0:
-        yield Label(x, y + 1.0, "grain", SMALL - 0.5, "middle")
-        yield Label(x, y - 2.8, part.called(MARKED_FACE), SMALL - 0.5, "middle")
+    yield Label(x, y + 1.0, "grain", SMALL - 0.5, "middle")
+    yield Label(x, y - 2.8, part.called(MARKED_FACE), SMALL - 0.5, "middle")
 
 
 def _free_spot(part: Part, scale: float, half: float) -> tuple[float, float]:
@@ -129,10 +157,17 @@ def _free_spot(part: Part, scale: float, half: float) -> tuple[float, float]:
 
 
 def _points(part: Part, write: Writer, scale: float) -> Iterator[Item]:
-    """The lettered points of notches and corner cuts, on the marked face."""
-    for letter, p in marked_points(part):
-        x, y = p[0] * scale, p[1] * scale
-        yield Label(x + 0.8, y + (0.9 if y < part.board.width * scale * 0.75 else -2.6), letter, SMALL + 0.5)
+    """The lettered points of notches and corner cuts, each letter a little way off its point, away from the others."""
+    points = marked_points(part)
+    if not points:
+        return
+    middle = [sum(p[i] for _, p in points) / len(points) for i in (0, 1)]
+    for letter, p in points:
+        way = (p[0] - middle[0], p[1] - middle[1])
+        reach = math.hypot(*way) or 1.0
+        x, y = p[0] * scale + 2.0 * way[0] / reach, p[1] * scale + 2.0 * way[1] / reach
+        yield Circle(p[0] * scale, p[1] * scale, 0.45, style="thin")
+        yield Label(x, y - 0.8, letter, SMALL, "middle")
 
 
 def _ticks(part: Part, write: Writer, scale: float) -> Iterator[Item]:

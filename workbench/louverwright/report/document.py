@@ -14,7 +14,7 @@ from .board_drawing import board_drawing
 from .job import Job, Writer
 from .page import Block, Bullets, Cell, Column, Figure, Heading, PageBreak, Pairs, Para, Report, Row, Table, Together
 from .part_sheet import PartSheet, part_sheets
-from .setups import beyond_rows, crosscut_rows, joint_setups, nested_rows, rip_rows
+from .setups import beyond_rows, corner_rows, crosscut_rows, joint_setups, nested_rows, rip_rows
 from .words import CAUTIONS, HOW_TO_READ, SAW_CAUTIONS, advice_lines, holding_lines
 
 
@@ -112,13 +112,18 @@ def _setups(job: Job) -> Iterator[Block]:
                "blade. Bevels change before mitres, so that the fewest scales move. Left and right tell where the "
                "saw's handle swings. Each part's block says which of its edges and faces the names stand for.")
     yield Table(
-        (Column("No.", 0.5), Column("Blade", 0.7), Column("Mitre", 0.9), Column("How the pieces lie", 2.4),
+        (Column("No.", 0.7), Column("Blade", 0.7), Column("Mitre", 0.9), Column("How the pieces lie", 2.4),
          Column("Ends", 4.0), Column("Cuts", 0.5, "right")),
         tuple((r.number, r.bevel, r.mitre, r.lie, r.ends, r.count) for r in crosscut_rows(job)),
         caption="Crosscuts", note="Mitre from a square cut; blade from upright. A part with a double cheek has two cuts "
         "at that end.")
+    corners = corner_rows(job)
+    if corners:
+        yield Table((Column("Set", 1.6), Column("How the piece lies", 2.4), Column("Cuts at", 4.0),
+                     Column("Cuts", 0.5, "right")), corners, caption="Corner cuts: by the points in the part's block",
+                    note="Angles from square across the board.")
     yield Table(
-        (Column("No.", 0.5), Column("Blade", 0.7), Column("Parts", 7.0), Column("Cuts", 0.5, "right")),
+        (Column("No.", 0.6), Column("Blade", 0.7), Column("Parts", 7.0), Column("Cuts", 0.5, "right")),
         tuple((r.number, r.bevel, r.parts, r.count) for r in rip_rows(job)),
         caption="Rips", note="The wider face up, so that a tilted blade leans away from the fence.")
     joints = tuple((r.joint, r.size, r.parts, r.count) for r in joint_setups(job))
@@ -129,7 +134,8 @@ def _setups(job: Job) -> Iterator[Block]:
     if nested:
         yield Table((Column("Mark", 0.6), Column("Stood at, from the table", 1.2), Column("Mitre", 0.8),
                      Column("Fence at least", 1.0)), nested, caption="Nested settings: blade upright",
-                    note="The piece stands against the fence as it sits in the vent. Either way gives the same end.")
+                    note="Outside towards you, as it sits in the vent. Left end: handle left, keep to the right; right end: "
+                    "handle right, keep to the left.")
     beyond = beyond_rows(job)
     if beyond:
         yield Table((Column("Marks", 1.2), Column("What to do", 6.0)), beyond, caption="Beyond the saw")

@@ -13,7 +13,7 @@ from itertools import pairwise
 
 from ..core.assembly import BORE, CORNER_CUT, DADO, GROOVE, HALF_LAP, NOTCH, Board, Cut, Part, board_shell
 from ..core.geometry import Plane, Vec
-from ..core.saw import SQUARE, setting
+from ..core.saw import SQUARE, end_spans, setting
 from ..core.solid import (
     END_A,
     END_B,
@@ -21,7 +21,6 @@ from ..core.solid import (
     HIDDEN_FACE,
     MARKED_FACE,
     REFERENCE_EDGE,
-    Solid,
     box,
     clip,
     common,
@@ -41,6 +40,14 @@ class JointRow:
     face: str
     size: str
     position: str
+    count: int = 1
+
+
+def datum(part: Part) -> str:
+    """What lengths are measured from: end A, or its long point where it is not square."""
+    points = end_spans(part.board)[0].positions
+    end = part.called(END_A)
+    return f"the {end}" if max(points) - min(points) < SAME_POINT else f"the {end}'s long point"
 
 
 def joint_rows(part: Part, write: Writer) -> list[JointRow]:
@@ -151,10 +158,10 @@ def _dados(cuts: list[Cut], part: Part, write: Writer) -> JointRow:
     way = f"from the {part.called(edge)} {'up' if rises else 'down'} towards the {part.called(END_B)} at the {other}"
     return JointRow(
         f"{len(cuts)} dados, through", part.called(_open_face(floor)),
-        f"{write.angle(abs(lean))} from square, {way}; {write.bare(width)} wide square to the dado, "
-        f"{write.bare(along)} along the edge; {write.bare(_depth(floor, board))} deep",
-        f"lower wall on the {part.called(edge)}, from the {part.called(END_A)}'s long point: "
-        + ", ".join(write.bare(_wall_span(cut, y)[1]) for cut in cuts))
+        f"{write.angle(abs(lean))} from square, {way}; {write.fine.bare(width)} wide square to the dado (fit it to an "
+        f"offcut of the slat), {write.bare(along)} along the edge; {write.bare(_depth(floor, board))} deep",
+        f"lower wall on the {part.called(edge)}, from {datum(part)}: "
+        + ", ".join(write.bare(_wall_span(cut, y)[1]) for cut in cuts), len(cuts))
 
 
 # ---- laps, grooves
@@ -180,7 +187,7 @@ def _lap(cut: Cut, part: Part, write: Writer) -> JointRow:
     breadth = "across the whole width" if whole else f"{write.bare(low[1])} to {write.bare(high[1])} across"
     return JointRow(cut.name, part.called(_open_face(floor)),
                     f"{write.bare(high[0] - low[0])} long, {breadth}, {write.bare(_depth(floor, board))} deep",
-                    f"{place}, along from the {part.called(END_A)}'s long point")
+                    f"{place}, along from {datum(part)}")
 
 
 # ---- notches
@@ -255,15 +262,23 @@ def line_text(lines: list[Lettered], write: Writer) -> str:
                      for line in lines)
 
 
+def _side_words(cut: Cut, part: Part, a: Vec, b: Vec, write: Writer) -> str:
+    """A side of a notch: plumb, level or neither as it sits in the vent, and its length."""
+    plane = next(p for p in cut.planes if abs(p.height(a)) < SAME_POINT and abs(p.height(b)) < SAME_POINT)
+    up = abs(part.pieces[0].placement.direction(plane.normal)[2])
+    word = "level " if up > 1.0 - 1e-9 else "plumb " if up < 1e-9 else "side "
+    return word + write.bare(math.dist(a[:2], b[:2]))
+
+
 def _notch(cut: Cut, part: Part, write: Writer) -> JointRow:
     lettered = marked_lines(part)[cut]
     leans = [abs(setting(plane).bevel) for plane in cut.planes]
     walls = "walls square" if max(leans) < SQUARE else "walls bevelled " + " and ".join(
         sorted({write.angle(lean) for lean in leans if lean >= SQUARE}))
-    sides = [math.dist(a[:2], b[:2]) for line in lettered for (_, a), (_, b) in pairwise(line)]
     return JointRow(
         cut.name, part.called(MARKED_FACE),
-        f"{walls}; sides " + ", ".join(write.bare(side) for side in sides if side > SAME_POINT),
+        f"{walls}; " + ", ".join(_side_words(cut, part, a, b, write) for line in lettered
+                                 for (_, a), (_, b) in pairwise(line) if math.dist(a[:2], b[:2]) > SAME_POINT),
         line_text(lettered, write))
 
 
@@ -282,32 +297,43 @@ def _bore(cut: Cut, part: Part, write: Writer) -> JointRow:
         place = (f"centre {write.bare(bore.start[1])} from the {part.called(REFERENCE_EDGE)}, "
                  f"{write.bare(bore.start[2])} from the {part.called(HIDDEN_FACE)}")
     else:
-        place = (f"centre {write.bare(bore.start[0])} along from the {part.called(END_A)}'s long point, "
+        place = (f"centre {write.bare(bore.start[0])} along from {datum(part)}, "
                  f"{write.bare(bore.start[1])} across from the {part.called(REFERENCE_EDGE)}")
-    return JointRow(cut.name, part.called(face), f"Ø {write.bare(bore.diameter)}, {depth}, square to the face", place)
+    inside = SAME_POINT < bore.start[axis] < board.size[axis] - SAME_POINT
+    where = "the floor of the bore before it" if inside else part.called(face)
+    return JointRow(cut.name, where, f"Ø {write.bare(bore.diameter)}, {depth}, square to the face", place)
 
 
 # ---- corner cuts
 
 
-def corner_points(cut: Cut, board: Board) -> tuple[list[Vec], str]:
-    """The two points of a corner cut on the face where it is marked out, and that face's name.
+def corner_face(cut: Cut, board: Board) -> str:
+    """The face that lies up for a corner cut: the shorter one, or where the blade is upright one that has the line."""
+    bevel = setting(cut.planes[0]).bevel
+    if abs(bevel) >= SQUARE:
+        return MARKED_FACE if bevel > 0.0 else HIDDEN_FACE
+    return MARKED_FACE if len(_line_on(cut, board, MARKED_FACE)) >= 2 else HIDDEN_FACE
 
-    They are taken where the cut's turn comes: on the board as it then is.
-    """
-    before = [c for c in board.cuts if len(c.planes) == 1]
-    solid: Solid = (box((0.0, 0.0, 0.0), board.size),)
-    for each in before[:before.index(cut)]:
-        rest = clip(solid[0], each.planes[0], each.name)
-        assert rest is not None
-        solid = (rest,)
+
+def _line_on(cut: Cut, board: Board, face: str) -> list[Vec]:
+    """Where a cut crosses a face, on the board as it stands when the cut's turn comes."""
+    solid = board.after(board.cuts.index(cut))
     done = clip(solid[0], cut.planes[0], "this cut") or ()
-    face = next(facet for facet in done if facet.name == "this cut")
-    for name, level in ((MARKED_FACE, board.thickness), (HIDDEN_FACE, 0.0)):
-        on_face = [p for p in face.points if abs(p[2] - level) < 1e-3]
-        if len(on_face) >= 2:
-            return [min(on_face), max(on_face)], name
-    return [min(face.points), max(face.points)], MIDDLE
+    made = next(facet for facet in done if facet.name == "this cut")
+    if face == MIDDLE:
+        return list(made.points)
+    level = board.thickness if face == MARKED_FACE else 0.0
+    return [p for p in made.points if abs(p[2] - level) < 1e-3]
+
+
+def corner_points(cut: Cut, board: Board) -> tuple[list[Vec], str]:
+    """The two points of a corner cut on the face that lies up, or on the other where that has no line, and its name."""
+    up = corner_face(cut, board)
+    for face in (up, HIDDEN_FACE if up == MARKED_FACE else MARKED_FACE, MIDDLE):
+        points = _line_on(cut, board, face)
+        if len(points) >= 2:
+            return [min(points), max(points)], face
+    raise ValueError(f"“{cut.name}” meets no face.")
 
 
 #: Where a cut meets neither face in a line: a hip's tail between its cheeks.

@@ -5,18 +5,34 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
-from ..core.assembly import CORNER_CUT, CROSSCUT, RIP, Assembly, Cut, Part, board_shell
-from ..core.geometry import Vec, dot
-from ..core.saw import ARRISES, SQUARE, EndSpan, Setting, end_of, end_spans, setting
+from ..core.assembly import (
+    CORNER_CUT,
+    CROSSCUT,
+    RIP,
+    Assembly,
+    Cut,
+    Part,
+    Piece,
+    board_shell,
+    board_volume_and_centre,
+)
+from ..core.geometry import Z_AXIS, Vec, cross, dot
+from ..core.kinds import BASE
+from ..core.marks import turns_of
+from ..core.saw import ARRISES, SQUARE, EndSpan, edge_of, end_of, end_spans, setting, span_at
 from ..core.solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE
 from ..core.spec import Spec
+from ..core.units import format_pitch
 from .job import Job, Writer
-from .joint_words import JointRow, corner_text, joint_rows
+from .joint_words import JointRow, corner_face, corner_text, joint_rows
 from .saw_words import angles_text, beyond_saw, complement_text, lay_text, rip_words, row_of, saw_row, too_big
 
+#: A bevelled strip narrower than this (mm) is ripped on the wide board; a piece bored along its
+#: length that is shorter than this is bored before it is cut off.
+NARROW, SHORT_BORE = 60.0, 400.0
 #: Planes and lengths this near to level or plumb (sine of the angle) are level or plumb.
 LEVEL = 1e-9
 
@@ -62,6 +78,7 @@ class PartSheet:
     meets: str
     nested: str
     complements: str
+    rafter: str
     lengths: tuple[tuple[str, str, str, str], ...]
     advice: tuple[str, ...]
 
@@ -71,7 +88,7 @@ class PartSheet:
         rows = [("Stock", self.stock), ("Blank L × W × T", self.blank), ("Arrises", self.points),
                 ("Grain", self.grain), ("Faces", self.outside), ("Where", self.where), ("Hand", self.hand),
                 ("Order of cuts", self.order), ("Complements", self.complements), ("Nested setting", self.nested),
-                ("Meets", self.meets), ("Finish", self.finish)]
+                ("Along the top", self.rafter), ("Meets", self.meets), ("Finish", self.finish)]
         return tuple((label, value) for label, value in rows if value)
 
 
@@ -85,7 +102,7 @@ def part_sheets(job: Job) -> tuple[PartSheet, ...]:
 def _sheet(part: Part, job: Job, meets: str) -> PartSheet:
     write, board, spec = job.writer, part.board, job.spec
     return PartSheet(
-        part=part, mark=part.mark, name=part.name, count=str(part.count), stock=stock_text(part, write),
+        part=part, mark=part.mark, name=part_name(part, job), count=str(part.count), stock=stock_text(part, write),
         finished=_finished(part, write), blank=write.size(*board.size),
         points=_points(part, write), grain=grain_text(part),
         outside=_outside(part), hand=_hand(part, job.assembly), where=_where(part, job),
@@ -93,10 +110,23 @@ def _sheet(part: Part, job: Job, meets: str) -> PartSheet:
         joints=tuple(joint_rows(part, write)), order=_order(part), meets=meets, nested=nested_text(part, write),
         complements="; ".join(dict.fromkeys(filter(None, (
             complement_text(setting(c.planes[0]), write) for c in board.cuts if c.kind in (CROSSCUT, CORNER_CUT))))),
+        rafter=_rafter_text(part, job),
         lengths=tuple(_lengths(part, write)), advice=tuple(_advice(part, spec, write)))
 
 
 # ---- facts
+
+
+def part_name(part: Part, job: Job) -> str:
+    """The part's name; in the base of a roof with two pitches with the slope that it stands on."""
+    roof = job.sizes.roof
+    if part.kind.stage != BASE or abs(roof.left - roof.right) < 0.01:
+        return part.name
+    centre = board_volume_and_centre(part.board)[1]
+    away = [piece.placement.point(centre)[1] - roof.ridge for piece in part.pieces]
+    if min(away) > 1.0:
+        return f"{part.name}, {format_pitch(roof.left)} slope"
+    return f"{part.name}, {format_pitch(roof.right)} slope" if max(away) < -1.0 else part.name
 
 
 def stock_text(part: Part, write: Writer) -> str:
@@ -114,7 +144,7 @@ def _points(part: Part, write: Writer) -> str:
     """The longest and the shortest of the four long arrises, where they differ."""
     a, b = end_spans(part.board)
     spans = [right - left for left, right in zip(a.positions, b.positions, strict=True)]
-    if max(spans) - min(spans) < 0.01 and abs(max(spans) - part.board.length) < 0.01:
+    if max(spans) - min(spans) < 0.01 or any(cut.kind == CORNER_CUT for cut in part.board.cuts):
         return ""
     return f"longest {write.bare(max(spans))}, shortest {write.length(max(0.0, min(spans)))}"
 
@@ -158,8 +188,32 @@ def side_name(job: Job, side: int) -> str:
     return f"side {side + 1}"
 
 
+def turned_over(part: Part, job: Job) -> int:
+    """How many pieces lie the other way than the first, as seen from their own sides: faces or ends change places."""
+    plan = job.sizes.plan
+
+    def lie(piece: Piece) -> tuple[float, ...]:
+        own = plan.toward(piece.side) if part.kind.id == "roof.hip" else plan.u(piece.side)
+        return tuple(round(value, 6) + 0.0 for axis in (piece.placement.x, piece.placement.z)
+                     for value in (dot(axis, own), dot(axis, cross(Z_AXIS, own)), axis[2]))
+
+    first = lie(part.pieces[0])
+    return sum(1 for piece in part.pieces if lie(piece) != first)
+
+
 def _where(part: Part, job: Job) -> str:
-    """On which sides the pieces stand."""
+    """On which sides the pieces stand, and how many of them turned."""
+    turned = turned_over(part, job)
+    note = f"; {turned} of {part.count} lie turned, face for face or end for end" if turned and _tells(part) else ""
+    return _sides(part, job) + note
+
+
+def _tells(part: Part) -> bool:
+    """True for a part that is not the same every way round: its cuts tell faces or ends apart."""
+    return len(turns_of(part.board)) < 4
+
+
+def _sides(part: Part, job: Job) -> str:
     if part.kind.id == "roof.hip":
         return "one at each corner"
     sides = sorted({piece.side for piece in part.pieces})
@@ -198,23 +252,41 @@ def _meetings(assembly: Assembly, write: Writer) -> dict[str, str]:
 
 
 def _cut_rows(part: Part, write: Writer) -> Iterable[CutRow]:
-    saw_cuts = [cut for cut in part.board.cuts if len(cut.planes) == 1]
-    number = 0
-    for cut in saw_cuts:
+    """Rips, then ends, then corner cuts, numbered as they are made."""
+    rows = [*_rips(part, write), *_ends(part, write),
+            *(_corner_row(cut, part, write) for cut in part.board.cuts if cut.kind == CORNER_CUT)]
+    return [replace(row, number=str(number)) for number, row in enumerate(rows, start=1)]
+
+
+def ripped_to_width(part: Part) -> bool:
+    """True for a part that is ripped narrower than its stock before anything else."""
+    return part.stock.form not in ("sheet", "mesh") and part.board.width < part.stock.width - 0.01
+
+
+def _rips(part: Part, write: Writer) -> Iterable[CutRow]:
+    if ripped_to_width(part):
+        yield CutRow("", "rip", "rip to width", "square", "either way", f"{write.bare(part.board.width)} wide")
+    for cut in part.board.cuts:
         if cut.kind == RIP:
-            number += 1
             set_to, lay = rip_words(cut, part, write)
-            yield CutRow(str(number), "rip", cut.name, set_to, lay, _rip_mark(cut, part, write))
+            yield CutRow("", "rip", cut.name, set_to, lay, _rip_mark(cut, part, write))
+
+
+def _ends(part: Part, write: Writer) -> Iterable[CutRow]:
+    """Each end's cuts; two plain square ends in one row."""
+    cuts = {end: [cut for cut in part.board.cuts if cut.kind == CROSSCUT and end_of(cut) == end] for end in (END_A, END_B)}
+    square = [end for end in (END_A, END_B) if not cuts[end] and keeps_end(part, end)]
+    if len(square) == 2:
+        yield CutRow("", "both ends", "square", "square", "either way", f"{write.bare(part.board.length)} long")
+        return
     for end in (END_A, END_B):
-        across: list[Cut | None] = [cut for cut in saw_cuts if cut.kind == CROSSCUT and end_of(cut) == end]
-        square: list[Cut | None] = [None] if keeps_end(part, end) else []
-        for each in across or square:
-            number += 1
-            yield _end_row(str(number), each, end, part, write)
-    for cut in saw_cuts:
-        if cut.kind == CORNER_CUT:
-            number += 1
-            yield _corner_row(str(number), cut, part, write)
+        for cut in cuts[end]:
+            row = saw_row(cut)
+            yield CutRow("", part.called(end), cut.name, angles_text(row, write), lay_text(row, part),
+                         _end_mark(cut, row.up, part, write))
+        if end in square:
+            at = "start here (0)" if end == END_A else f"at {write.bare(part.board.length)}"
+            yield CutRow("", part.called(end), "square end", "square", "either way", at)
 
 
 def keeps_end(part: Part, end: str) -> bool:
@@ -222,24 +294,9 @@ def keeps_end(part: Part, end: str) -> bool:
     return any(face.name == end for face in board_shell(part.board).faces)
 
 
-def _end_row(number: str, cut: Cut | None, end: str, part: Part, write: Writer) -> CutRow:
-    """An end: its cut, or the blank's square end where it has none."""
-    if cut is None:
-        name = "square end"
-        row = row_of(Setting(0.0, 0.0, 0.0), end)
-    else:
-        name, row = cut.name, saw_row(cut)
-    lay = lay_text(row, part) if cut else "either way"
-    return CutRow(number, part.called(end), name, angles_text(row, write), lay,
-                  _end_mark(end, row.up, part, write))
-
-
-def _end_mark(end: str, up: str, part: Part, write: Writer) -> str:
-    """Where an end lies, first on the face that lies up: one length where it is square, else both edges'."""
-    a, b = end_spans(part.board)
-    span = a if end == END_A else b
-    if max(span.positions) - min(span.positions) < 0.01:
-        return "start here (0)" if end == END_A and span.positions[0] < 0.01 else f"at {write.bare(span.positions[0])}"
+def _end_mark(cut: Cut, up: str, part: Part, write: Writer) -> str:
+    """Where an end lies when its turn comes, first on the face that lies up: one length where it is square across."""
+    span = span_at(part.board, cut)
     down = HIDDEN_FACE if up == MARKED_FACE else MARKED_FACE
     upper, lower = _face_mark(span, up, part, write), _face_mark(span, down, part, write)
     if all(abs(span.at(edge, up) - span.at(edge, down)) < 0.01 for edge in (REFERENCE_EDGE, FAR_EDGE)):
@@ -266,14 +323,23 @@ def _rip_mark(cut: Cut, part: Part, write: Writer) -> str:
     return "; ".join(f"{write.bare(max(0.0, y))} across on the {part.called(face)}" for face, y in inside)
 
 
-def _corner_row(number: str, cut: Cut, part: Part, write: Writer) -> CutRow:
-    angles = setting(cut.planes[0])
-    row = row_of(angles, end_of(cut))
-    text = f"{write.angle(row.mitre)} from square"
-    text += ", blade upright" if row.bevel < SQUARE else f", bevel {write.angle(row.bevel)}"
-    lay = f"{part.called(row.up)} up" + ("; blade leans over the piece" if row.bevel >= SQUARE else "")
-    return CutRow(number, f"corner at the {part.called(end_of(cut))}", cut.name, text, lay,
+def _corner_row(cut: Cut, part: Part, write: Writer) -> CutRow:
+    return CutRow("", f"corner at the {part.called(end_of(cut))}", cut.name, *corner_words(cut, part, write),
                   corner_text(cut, part, write))
+
+
+def corner_words(cut: Cut, part: Part, write: Writer) -> tuple[str, str]:
+    """Setting and lie of a corner cut: as a crosscut on narrow stock, by its angle from square on a sheet."""
+    angles = setting(cut.planes[0])
+    up = corner_face(cut, part.board)
+    if part.stock.form not in ("sheet", "mesh"):
+        row = row_of(angles, end_of(cut), up)
+        return angles_text(row, write), lay_text(row, part)
+    text = f"{write.angle(abs(angles.mitre))} from square"
+    lay = f"{part.called(up)} up"
+    if abs(angles.bevel) < SQUARE:
+        return text, lay
+    return f"{text}, bevel {write.angle(abs(angles.bevel))}", f"{lay}; blade leans over the piece"
 
 
 def _lengths(part: Part, write: Writer) -> Iterable[tuple[str, str, str, str]]:
@@ -292,6 +358,8 @@ def _order(part: Part) -> str:
     names = {"rip": "rips", "crosscut": "ends", "corner cut": "corner cuts", "half lap": "half laps", "dado": "dados",
              "groove": "grooves", "bore": "bores", "notch": "notches"}
     kinds = list(dict.fromkeys(cut.kind for cut in part.board.cuts))
+    if ripped_to_width(part) and RIP not in kinds:
+        kinds.insert(0, RIP)
     if CROSSCUT not in kinds:
         kinds.insert(1 if RIP in kinds else 0, CROSSCUT)
     return " → ".join(names[kind] for kind in kinds)
@@ -330,14 +398,27 @@ def _stood_height(part: Part) -> float:
     return abs(place.y[2]) * board.width + abs(place.z[2]) * board.thickness
 
 
+def _rafter_text(part: Part, job: Job) -> str:
+    """A hip's length along its top centre line, what the king post shortens it by, and its tail; '' for others."""
+    if part.kind.id != "roof.hip":
+        return ""
+    cap, write = job.sizes.cap, job.writer
+    slope = math.cos(math.radians(cap.hip_slope))
+    corner = math.cos(math.pi / job.sizes.plan.sides)
+    top = [p[0] for p in board_shell(part.board).points if abs(p[1] - part.board.width) < 0.01]
+    return (f"centre line {write.bare(max(top) - min(top))}; shortened {write.bare(cap.post_apothem / slope)} at the king "
+            f"post; tail {write.length((cap.tail_r - cap.plate_r) / corner / slope)} beyond the plate's corner")
+
+
 def nested_text(part: Part, write: Writer) -> str:
     """The nested setting in words, or ''."""
     found = nested(part)
     if found is None:
         return ""
     slope, mitre, high = found
-    return (f"stood against the fence at {write.angle(slope)} from the table, as it sits in the vent: mitre "
-            f"{write.angle(mitre)}, blade upright; fence at least {write.length(high)} high")
+    return (f"stood at {write.angle(slope)} from the table as it sits in the vent, its outside towards you, fence at least "
+            f"{write.length(high)} high: mitre {write.angle(mitre)}, blade upright. {part.called(END_A).capitalize()}: handle "
+            f"left, keep to the right; {part.called(END_B)}: handle right, keep to the left")
 
 
 def _advice(part: Part, spec: Spec, write: Writer) -> list[str]:
@@ -352,4 +433,19 @@ def _advice(part: Part, spec: Spec, write: Writer) -> list[str]:
     if part.board.length < spec.shortest_piece and part.stock.form not in ("sheet", "mesh"):
         out.append(f"It is shorter than {write.length(spec.shortest_piece)}: cut it from a longer stick, held by a clamp, "
                    "never by hand beside the blade.")
+    out += _rip_advice(part, write)
     return list(dict.fromkeys(out))
+
+
+def _rip_advice(part: Part, write: Writer) -> list[str]:
+    """Narrow strips, sharp arrises at the fence, and bores in short pieces."""
+    out = []
+    bevels = [cut for cut in part.board.cuts if cut.kind == RIP and abs(setting(cut.planes[0]).bevel) >= SQUARE]
+    if bevels and part.board.width < NARROW:
+        out.append("Rip the bevel on the wide board first, then cut the strip free; featherboard and push stick.")
+    if len({edge_of(cut) for cut in bevels}) == 2 and part.stock.form == "board":
+        out.append("At the second rip a sharp arris runs at the fence: clamp a board to the fence, tight on the table, so "
+                   "that it cannot slip under.")
+    if part.board.length < SHORT_BORE and any(abs(bore.direction[0]) > 0.5 for bore in part.board.bores):
+        out.append("Bore the long stick before cutting the piece off it.")
+    return out

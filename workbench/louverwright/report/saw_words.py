@@ -11,7 +11,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from ..core.assembly import CROSSCUT, RIP, Cut, Part
+from ..core.assembly import CORNER_CUT, CROSSCUT, RIP, Cut, Part
 from ..core.saw import SQUARE, Setting, edge_of, end_of, setting
 from ..core.solid import END_A, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE
 from ..core.spec import Spec
@@ -45,13 +45,13 @@ def saw_row(cut: Cut) -> SawRow:
 
 
 
-def row_of(angles: Setting, end: str) -> SawRow:
-    """How an end with the given angles is cut.
+def row_of(angles: Setting, end: str, face: str = MARKED_FACE) -> SawRow:
+    """How an end with the given angles is cut; ``face`` is the one that lies up where the blade is upright.
 
     Derivation: with the fence behind, the kept piece to the left and the marked face up, end A
     has the reference edge at the fence and end B the far edge; turning the piece over exchanges them.
     """
-    up = HIDDEN_FACE if angles.bevel < -SQUARE else MARKED_FACE
+    up = face if abs(angles.bevel) < SQUARE else MARKED_FACE if angles.bevel > 0.0 else HIDDEN_FACE
     fence = REFERENCE_EDGE if (end == END_A) == (up == MARKED_FACE) else FAR_EDGE
     long_edge = REFERENCE_EDGE if angles.mitre > 0.0 else FAR_EDGE
     turn = "" if abs(angles.mitre) < SQUARE else LEFT if long_edge == fence else RIGHT
@@ -103,7 +103,8 @@ def rip_words(cut: Cut, part: Part, write: Writer) -> tuple[str, str]:
 def beyond_saw(cut: Cut, part: Part, spec: Spec, write: Writer) -> list[str]:
     """For a saw cut that the saw cannot make as it stands: sentences that say how to make it."""
     angles = setting(cut.planes[0])
-    mitre = abs(angles.mitre) if cut.kind == CROSSCUT else 0.0
+    narrow = cut.kind == CROSSCUT or (cut.kind == CORNER_CUT and part.stock.form not in ("sheet", "mesh"))
+    mitre = abs(angles.mitre) if narrow else 0.0
     bevel = abs(angles.bevel)
     advice: list[str] = []
     if bevel > spec.saw_tilt + SQUARE:

@@ -6,12 +6,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
-from ..core.assembly import CROSSCUT, DADO, RIP, Cut, Part
+from ..core.assembly import CORNER_CUT, CROSSCUT, RIP, Cut, Part
 from ..core.saw import SQUARE, Setting, end_of, setting
 from ..core.solid import END_A, END_B
 from .job import Job, Writer
 from .joint_words import joint_rows
-from .part_sheet import keeps_end, nested, part_sheets
+from .part_sheet import corner_words, keeps_end, nested, part_sheets
 from .saw_words import LEFT, SawRow, rip_words, row_of, saw_row
 
 
@@ -57,7 +57,7 @@ def crosscut_rows(job: Job) -> tuple[SetupRow, ...]:
         square = end.row.mitre < SQUARE and end.row.bevel < SQUARE
         groups.setdefault((0.0, 0.0) if square else end.row.key(), []).append(end)
     keys = sorted(groups, key=lambda key: (key[0], key[1], key[2:]))
-    return tuple(_row(f"C{number}", groups[key], job.writer) for number, key in enumerate(keys, start=1))
+    return tuple(_row(f"Cross {number}", groups[key], job.writer) for number, key in enumerate(keys, start=1))
 
 
 def _row(number: str, ends: list[_End], write: Writer) -> SetupRow:
@@ -66,7 +66,7 @@ def _row(number: str, ends: list[_End], write: Writer) -> SetupRow:
     mitre = "square" if not row.turn else f"{write.angle(row.mitre)} {row.turn}"
     bevel = "upright" if row.bevel < SQUARE else write.angle(row.bevel)
     count = str(sum(end.part.count for end in ends))
-    return SetupRow(number, bevel, mitre, "any" if square else _lie(row), ", ".join(_texts(ends)), count)
+    return SetupRow(number, bevel, mitre, "any" if square else _lie(ends), ", ".join(_texts(ends)), count)
 
 
 def _texts(ends: list[_End]) -> Iterator[str]:
@@ -79,13 +79,28 @@ def _texts(ends: list[_End]) -> Iterator[str]:
         yield f"{mark} both ends ×{own[0].part.count}" if both else own[0].text
 
 
-def _lie(row: SawRow) -> str:
-    words = [f"{row.up} up", f"{row.fence} at the fence"]
+def _lie(ends: list[_End]) -> str:
+    """How the pieces lie, by their own names for face and edge where all in the row have the same."""
+    row = ends[0].row
+    faces, edges = ({end.part.called(side) for end in ends} for side in (row.up, row.fence))
+    words = [f"{faces.pop() if len(faces) == 1 else row.up} up",
+             f"{edges.pop() if len(edges) == 1 else row.fence} at the fence"]
     if row.turn:
         words.append(f"long point {'at the fence' if row.turn == LEFT else 'towards you'}")
     if row.mitre >= SQUARE and row.bevel >= SQUARE:
         words.append("compound: cut a test pair from scrap first")
     return "; ".join(words)
+
+
+def corner_rows(job: Job) -> tuple[tuple[str, str, str, str], ...]:
+    """Corner cuts: setting, how the piece lies, mark and cut, number of cuts."""
+    groups: dict[tuple[str, str], list[tuple[Part, Cut]]] = {}
+    for part in job.assembly.parts:
+        for cut in part.board.cuts:
+            if cut.kind == CORNER_CUT:
+                groups.setdefault(corner_words(cut, part, job.writer), []).append((part, cut))
+    return tuple((set_to, lay, ", ".join(f"{part.mark} {cut.name} ×{part.count}" for part, cut in cuts),
+                  str(sum(part.count for part, _ in cuts))) for (set_to, lay), cuts in sorted(groups.items()))
 
 
 @dataclass(frozen=True)
@@ -114,7 +129,7 @@ def rip_rows(job: Job) -> tuple[RipRow, ...]:
     for bevel, cuts in sorted(bevels.items()):
         rows.append((write.angle(bevel), "; ".join(dict.fromkeys(_rip_text(p, c, write) for p, c in cuts)),
                      sum(p.count for p, _ in cuts)))
-    return tuple(RipRow(f"R{i}", bevel, text, str(count)) for i, (bevel, text, count) in enumerate(rows, start=1))
+    return tuple(RipRow(f"Rip {i}", bevel, text, str(count)) for i, (bevel, text, count) in enumerate(rows, start=1))
 
 
 def _rip_text(part: Part, cut: Cut, write: Writer) -> str:
@@ -135,11 +150,9 @@ def joint_setups(job: Job) -> tuple[JointSetup, ...]:
     """Dados, laps, grooves and bores that share a setting."""
     groups: dict[tuple[str, str], list[tuple[Part, int]]] = {}
     for part in job.assembly.parts:
-        joints = [cut for cut in part.board.cuts if len(cut.planes) != 1]
         for row in joint_rows(part, job.writer):
             name = "dados, through" if row.name.endswith("dados, through") else row.name
-            each = sum(1 for cut in joints if cut.kind == DADO) if name.startswith("dados") else 1
-            groups.setdefault((name, row.size), []).append((part, each))
+            groups.setdefault((name, row.size), []).append((part, row.count))
     return tuple(JointSetup(name, size, ", ".join(dict.fromkeys(f"{p.mark} ×{p.count}" for p, _ in parts)),
                             str(sum(p.count * each for p, each in parts)))
                  for (name, size), parts in groups.items())

@@ -20,7 +20,7 @@ CAUTIONS = (
 )
 
 SAW_CAUTIONS = (
-    "Guards on, push blocks and hold-downs in use; unplug the saw before changing blade or dado head.",
+    "Eye and ear protection; guards on, push blocks and hold-downs in use; unplug the saw before changing blade or dado head.",
     "Short pieces, steep bevels and dado heads kick back: clamp the piece, keep hands well clear, and cut short "
     "pieces from a long stick.",
     "Pressure-treated wood: dust mask, gloves, and no burning of offcuts.",
@@ -74,6 +74,7 @@ def holding_lines(job: Job) -> tuple[str, ...]:
     A ring's rounding is what the printed lengths of its parts differ from the exact ones, all added up.
     """
     lines = []
+    write = job.writer.fine
     for stage, (_, name) in STAGES.items():
         for kind in {s.part.kind.id: s.part.kind for s in part_sheets(job) if s.part.kind.stage == stage}.values():
             parts = job.assembly.of_kind(kind.id)
@@ -84,7 +85,7 @@ def holding_lines(job: Job) -> tuple[str, ...]:
                         for part in parts)
             if moved > 0.5:
                 lines.append(f"{kind.name} ({name.lower()}): rounding moves its {count} lengths by "
-                             f"{moved:.1f} mm in all. {RINGS[kind.id]}")
+                             f"{write.length(moved)} in all. {RINGS[kind.id]}")
     return tuple(lines)
 
 
