@@ -229,7 +229,6 @@ def test_a_kind_without_stock_is_a_fault_and_no_part() -> None:
         parts_of([Placed(member, *board_of(member), (0.0, 1.0, 0.0))], {})
 
 
-@pytest.mark.xfail(strict=True, reason="after z the letters run on into brackets: marks.py, to be mended")
 def test_more_than_26_sorts_of_board_still_have_marks_of_letters() -> None:
     parts = vent(stock_list("eu"), width=1_450.0, cladding="boards", cladding_stock="18x45", pitch_left=35.0,
                  pitch_right=20.0, screen=False).of_kind("base.cladding.gable")

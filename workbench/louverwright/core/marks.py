@@ -138,9 +138,15 @@ def _marked(classes: list[_Class], stock: Stock | None) -> Iterator[Part]:
                 partner[i], partner[j] = j, i
     families = [i for i in range(len(classes)) if partner.get(i, i) >= i]
     for number, first in enumerate(families):
-        letter = chr(ord("a") + number) if len(families) > 1 else ""
+        letter = letters(number) if len(families) > 1 else ""
         for index, hand in _hands(classes, first, partner.get(first)):
             yield _part(classes[index], letter, hand, stock)
+
+
+def letters(number: int) -> str:
+    """The letters for a number from 0: a … z, aa, ab …"""
+    rest, last = divmod(number, 26)
+    return (letters(rest - 1) if rest else "") + chr(ord("a") + last)
 
 
 def _hands(classes: list[_Class], first: int, other: int | None) -> list[tuple[int, str]]:

@@ -13,6 +13,7 @@ from itertools import pairwise
 
 from ..core.assembly import BORE, CORNER_CUT, DADO, GROOVE, HALF_LAP, NOTCH, Board, Cut, Part, board_shell
 from ..core.geometry import Plane, Vec
+from ..core.marks import letters
 from ..core.saw import SQUARE, end_spans, setting
 from ..core.solid import (
     END_A,
@@ -241,14 +242,10 @@ def _lettered(points: list[Vec], known: Lettered) -> Lettered:
     for p in points:
         letter = next((name for name, q in known if math.dist(p[:2], q[:2]) < SAME_POINT), "")
         if not letter:
-            letter = _letter(len(known))
+            letter = letters(len(known))
             known.append((letter, p))
         found.append((letter, p))
     return found
-
-
-def _letter(index: int) -> str:
-    return chr(ord("a") + index) if index < 26 else f"a{chr(ord('a') + index - 26)}"
 
 
 def marked_points(part: Part) -> Lettered:
