@@ -59,7 +59,7 @@ def _eave(spec: Spec, at: Sizes) -> Iterator[Finding]:
                       f"the soffit would lie {length_text(nailer)} below the plate's top and leave no nailer",
                       "Make the overhang wider, the roof steeper, or the tails deeper.")
     low = cap.soffit_top - cap.soffit_t - FASCIA_DROP
-    open_to = louver.rail_under - spec.panel_clearance - spec.trim_lap
+    open_to = louver.rail_under - spec.panel_clearance - louver.trim_lap
     if low < open_to:
         yield Finding("soffit", "overhang", length_text(spec.overhang),
                       f"the fascia would hang {length_text(open_to - low)} below the top of the louvers and hide them",

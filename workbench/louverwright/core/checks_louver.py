@@ -123,8 +123,8 @@ def _ring(spec: Spec, at: Sizes) -> Iterator[Finding]:
 
 def _trim(spec: Spec, at: Sizes) -> Iterator[Finding]:
     louver = at.louver
-    if spec.trim_lap > louver.stile_t - 1.0:
-        yield Finding("trim lap", "trim_lap", length_text(spec.trim_lap),
+    if louver.trim_lap > louver.stile_t - 1.0:
+        yield Finding("trim lap", "trim_lap", length_text(louver.trim_lap),
                       f"it would cover the stile, {length_text(louver.stile_t)} thick, and close the louvers",
                       f"Set it to {most_text(louver.stile_t - 1.0)} or less.")
 

@@ -74,6 +74,7 @@ class LouverSize:
     ring_t: float
     ring_r: float         # outermost arris
     trim_t: float         # [tt]
+    trim_lap: float       # over the stiles and the head rail
     trim_inner: float     # trim's edge towards the opening, along the side
     screen_t: float       # 0 for none
     batten_t: float
@@ -230,6 +231,7 @@ def _louver(spec: Spec, plan: Plan, base: BaseSize) -> LouverSize:
     plumb = spec.slat_stock.thickness / math.cos(math.radians(spec.slat_angle))
     spacing = (room - spec.panel_depth * math.tan(math.radians(spec.slat_angle)) - plumb) / slats
     clear = 2.0 * (panel_half - stile_t)
+    lap = spec.trim_lap or max(10.0, stile_t - spec.dado_depth + 1.0)
     middle = spec.mullion == "always" or (spec.mullion == "automatic" and clear > spec.slat_span)
     return LouverSize(
         frame_r=frame_r, frame_t=base.frame_t, rail_top=rail_top, rail_under=rail_under, top=top,
@@ -237,7 +239,7 @@ def _louver(spec: Spec, plan: Plan, base: BaseSize) -> LouverSize:
         head_under=head_under, panel_half=panel_half, slats=slats, spacing=spacing,
         mullion_t=base.frame_t if middle else 0.0, ring_slope=spec.ring_slope or min(spec.slat_angle, 45.0),
         ring_t=spec.ring_stock.thickness, ring_r=base.width / 2.0 + base.corner_t + spec.ring_projection,
-        trim_t=spec.trim_stock.thickness, trim_inner=panel_half - spec.trim_lap,
+        trim_t=spec.trim_stock.thickness, trim_lap=lap, trim_inner=panel_half - lap,
         screen_t=spec.screen_stock.thickness if spec.screen else 0.0,
         batten_t=spec.batten_stock.thickness, batten_w=spec.batten_stock.width)
 

@@ -191,7 +191,7 @@ def _trim(spec: Spec, at: Sizes, kind: str, side: int, end: int) -> Member:
 
 def _frieze(spec: Spec, at: Sizes, side: int) -> Member:
     louver, plan = at.louver, at.plan
-    low = louver.rail_under - spec.panel_clearance - spec.trim_lap
+    low = louver.rail_under - spec.panel_clearance - louver.trim_lap
     return Member("louver.frieze", side, plan.level(side), (low, louver.top),
                   (louver.frame_r, louver.frame_r + louver.trim_t),
                   _ends(plan, side, louver.trim_inner, "end against the trim"))

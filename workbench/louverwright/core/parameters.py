@@ -146,8 +146,8 @@ PARAMETERS: tuple[Parameter, ...] = (
            auto="the slats' slope, 45° at most"),
     _length("ring_projection", LOUVERS, 25.0, "How far the drip ring reaches beyond the corner boards.",
             10.0, 150.0),
-    _length("trim_lap", LOUVERS, 10.0, "How far trim laps over the stiles and the frieze over the head rail.",
-            3.0, 18.0),
+    _length("trim_lap", LOUVERS, 0.0, "How far trim laps over the stiles and the frieze over the head rail.",
+            3.0, 18.0, auto="1 mm past the dados' ends, 10 mm at least"),
     Parameter("screen", SWITCH, LOUVERS, True, "Mesh with battens on the inner face of each panel."),
     # ---- vent roof
     _angle("roof_pitch", CAP, 35.0, "Pitch of the vent's roof faces from the level (not the slope of its hips).",

@@ -171,7 +171,8 @@ def _resolved(job: Job) -> dict[str, object]:
     at = job.sizes
     return {"width": at.base.width, "base_height": at.base.top, "louver_height": at.louver.top - at.base.top,
             "post_face": at.base.post_face, "corner_board_face": at.base.corner_face, "slat_count": at.louver.slats,
-            "ring_slope": at.louver.ring_slope, "heel_height": at.cap.heel, "rafters_per_side": at.cap.rafters}
+            "ring_slope": at.louver.ring_slope, "trim_lap": at.louver.trim_lap,
+            "heel_height": at.cap.heel, "rafters_per_side": at.cap.rafters}
 
 
 def parameter_text(job: Job, name: str) -> str:

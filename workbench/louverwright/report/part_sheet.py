@@ -108,8 +108,7 @@ def _sheet(part: Part, job: Job, meets: str) -> PartSheet:
         outside=_outside(part), hand=_hand(part, job.assembly), where=_where(part, job),
         weight=write.weight(part.weight), finish=part.kind.finish, cuts=tuple(_cut_rows(part, write)),
         joints=tuple(joint_rows(part, write)), order=_order(part), meets=meets, nested=nested_text(part, write),
-        complements="; ".join(dict.fromkeys(filter(None, (
-            complement_text(setting(c.planes[0]), write) for c in board.cuts if c.kind in (CROSSCUT, CORNER_CUT))))),
+        complements=_complements(part, write),
         rafter=_rafter_text(part, job),
         lengths=tuple(_lengths(part, write)), advice=tuple(_advice(part, spec, write)))
 
@@ -351,6 +350,13 @@ def _lengths(part: Part, write: Writer) -> Iterable[tuple[str, str, str, str]]:
         start, stop = a.at(edge, face), b.at(edge, face)
         yield (f"{part.called(edge)}, {part.called(face)}", write.bare(start), write.bare(stop),
                write.bare(max(0.0, stop - start)))
+
+
+def _complements(part: Part, write: Writer) -> str:
+    """The complement of every angle of the ends and corners, each once."""
+    texts = [text for cut in part.board.cuts if cut.kind in (CROSSCUT, CORNER_CUT)
+             for text in complement_text(setting(cut.planes[0]), write).split(", ") if text]
+    return ", ".join(dict.fromkeys(texts))
 
 
 def _order(part: Part) -> str:
