@@ -76,7 +76,7 @@ def test_a_bad_scenario_gives_every_finding_with_its_key(tmp_path: Path, capsys:
 
 def test_values_beyond_their_limits_have_their_keys(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     lines = bad(scenario(tmp_path, {"louverwright": 1, "parameters": {
-        "overhang": "5 m", "sides": 6, "slat_stock": "2x4", "paper_units": "in", "inch_fraction": 10}}), capsys)
+        "overhang": "5 m", "sides": 12, "slat_stock": "2x4", "paper_units": "in", "inch_fraction": 10}}), capsys)
     assert [line.split(": ")[0] for line in lines] == [
         "parameters.sides", "parameters.overhang", "parameters.slat_stock", "parameters.inch_fraction"]
     assert "parameters.overhang: Overhang is 5000 mm: it must be at least 40 mm and at most 600 mm." in lines[1]

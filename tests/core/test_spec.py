@@ -116,7 +116,7 @@ def test_values_are_shown_with_their_unit() -> None:
         "Pitch left is 75.00°: it must be at least 0.00° and less than 75.00°. Set it below 75.00°.")
     assert only({"mast_diameter": 5.0}).sentence == (
         "Mast diameter is 5 mm: it must be at least 15 mm and at most 120 mm, or 0 (no mast). Set it to 15 mm or more.")
-    assert only({"sides": 5}).sentence == "Sides is 5: it must be at least 4 and at most 4. Set it to 4 or less."
+    assert only({"sides": 12}).sentence == "Sides is 12: it must be at least 4 and at most 8. Set it to 8 or less."
 
 
 @pytest.mark.parametrize("name", [row.name for row in PARAMETERS if row.kind == COUNT])

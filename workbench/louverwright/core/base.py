@@ -30,10 +30,6 @@ def base_members(spec: Spec, at: Sizes) -> Iterator[Member]:
             yield _corner_board(spec, at, side, end)
 
 
-def _sort(at: Sizes, side: int) -> str:
-    return "gable" if at.plan.gable(side) else "eave"
-
-
 def seat(spec: Spec, at: Sizes) -> tuple[Plane, Plane]:
     """The two planes that legs and soles sit on."""
     return at.roof.slopes(square=-spec.seat_depth)
@@ -43,18 +39,19 @@ def _leg(spec: Spec, at: Sizes, side: int, end: int) -> Member:
     base, plan = at.base, at.plan
     trims = (
         Trim("head", (above(base.top),)),
-        Trim("foot to the roof", seat(spec, at), NOTCH),
+        Trim("foot to the roof", at.roof.slopes(-spec.scribe_allowance, -spec.seat_depth), NOTCH),
+        *_over_cap(spec, at, "relief over the ridge cap"),
         Trim("corner edge", (at.rule.stop(side, end, base.inner_r, base.frame_r),)),
         Trim("edge to the opening", (plan.short_of(side, end, base.frame_r * plan.slope - base.post_face),)),
         Trim("half lap for the top rail",
              (plan.inner(side, base.frame_r - base.frame_t / 2.0), above(base.top - base.frame_w)), HALF_LAP, "base.rail.top"),
     )
-    return Member(f"base.leg.{_sort(at, side)}", side, plan.upright(side), _ANY, (base.inner_r, base.frame_r),
+    return Member(f"base.leg.{at.plan.sort(side)}", side, plan.upright(side), _ANY, (base.inner_r, base.frame_r),
                   trims, end, swapped=end == LEFT)
 
 
 def _top_rail(at: Sizes, side: int) -> Member:
-    return rail(at, "base.rail.top", f"base.leg.{_sort(at, side)}", side, at.base.frame_r, at.base.top - at.base.frame_w,
+    return rail(at, "base.rail.top", f"base.leg.{at.plan.sort(side)}", side, at.base.frame_r, at.base.top - at.base.frame_w,
                 (at.base.frame_r * at.plan.slope - at.base.post_face))
 
 
@@ -82,8 +79,9 @@ def _soles(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
     plan, base = at.plan, at.base
     opening = base.frame_r * plan.slope - base.post_face
     ridge = Plane((0.0, 1.0, 0.0), at.roof.ridge)
-    for slope, over in ((0, ridge.flipped()), (1, ridge)):
-        reach = [over.height(plan.point(side, base.frame_r, end * opening, 0.0)) for end in ENDS]
+    for slope, over in ((0, ridge.flipped()),) if at.roof.single else ((0, ridge.flipped()), (1, ridge)):
+        reach = [-1e6] if at.roof.single else [over.height(plan.point(side, base.frame_r, end * opening, 0.0))
+                                               for end in ENDS]
         if min(reach) < -1.0:
             yield _sole(spec, at, side, slope, over, reach)
 
@@ -99,13 +97,11 @@ def _sole(spec: Spec, at: Sizes, side: int, slope: int, over: Plane, reach: list
     trims += [Trim("plumb cut at the leg", (plan.past(side, end, opening),)) for end in ENDS]
     if max(reach) > 0.0:
         trims.append(Trim("plumb cut over the ridge", (over,), partner="base.sole"))
-    if spec.ridge_cap_height:
-        cap = at.roof.cap(spec.ridge_cap_height, spec.ridge_cap_width)
-        trims.append(Trim("relief over the ridge cap", cap, NOTCH))
+    trims += _over_cap(spec, at, "relief over the ridge cap")
     end = 0
     if max(reach) > 0.0:
         end = RIGHT if dot(plan.v(side), over.normal) < 0 else LEFT
-    return Member(f"base.sole.{_sort(at, side)}", side, frame, (low, low + base.frame_w),
+    return Member(f"base.sole.{at.plan.sort(side)}", side, frame, (low, low + base.frame_w),
                   (base.inner_r, base.frame_r), tuple(trims), end, reversed=end == RIGHT)
 
 
@@ -117,11 +113,15 @@ def _lowest_on(frame: Placement, bed: Plane, depths: tuple[float, float]) -> flo
 
 def _clearances(spec: Spec, at: Sizes) -> list[Trim]:
     """What keeps cladding off the roof and off its ridge cap."""
-    trims = [Trim("foot, clear of the roof", at.roof.slopes(raised=spec.cladding_clearance), NOTCH)]
-    if spec.ridge_cap_height:
-        cap = at.roof.cap(spec.ridge_cap_height, spec.ridge_cap_width, spec.cladding_clearance)
-        trims.append(Trim("clear of the ridge cap", cap, NOTCH))
-    return trims
+    foot = Trim("foot, clear of the roof", at.roof.slopes(raised=spec.cladding_clearance), NOTCH)
+    return [foot, *_over_cap(spec, at, "clear of the ridge cap", spec.cladding_clearance)]
+
+
+def _over_cap(spec: Spec, at: Sizes, name: str, clearance: float = 0.0) -> list[Trim]:
+    """The waste that clears the barn's ridge cap; none where there is no ridge or no cap."""
+    if at.roof.single or not spec.ridge_cap_height:
+        return []
+    return [Trim(name, at.roof.cap(spec.ridge_cap_height, spec.ridge_cap_width, clearance), NOTCH)]
 
 
 def _under_rings(spec: Spec, at: Sizes, side: int) -> tuple[Trim, ...]:
@@ -138,7 +138,7 @@ def _cladding(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
     """One sheet, or upright boards of equal width."""
     base, plan = at.base, at.plan
     r0, r1 = base.frame_r, base.frame_r + base.cladding_t
-    kind = f"base.cladding.{_sort(at, side)}"
+    kind = f"base.cladding.{at.plan.sort(side)}"
     ends = [at.rule.stop(side, end, r0, r1) for end in ENDS]
     common = (*_clearances(spec, at), *_under_rings(spec, at, side),
               *(Trim("edge at the corner", (plane,)) for plane in ends))
@@ -176,5 +176,5 @@ def _corner_board(spec: Spec, at: Sizes, side: int, end: int) -> Member:
         Trim("corner edge", (at.rule.stop(side, end, r0, r1),)),
         Trim("edge", (plan.short_of(side, end, r1 * plan.slope - base.corner_face),)),
     )
-    return Member(f"base.corner.{_sort(at, side)}", side, plan.upright(side), _ANY, (r0, r1), trims, end,
+    return Member(f"base.corner.{at.plan.sort(side)}", side, plan.upright(side), _ANY, (r0, r1), trims, end,
                   swapped=end == LEFT)

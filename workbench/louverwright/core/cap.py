@@ -47,7 +47,7 @@ def _plate(at: Sizes, side: int) -> Member:
         trims = [Trim("mitre at the corner", (plan.mitre(side, end),), partner="roof.plate") for end in ENDS]
     else:
         half = cap.plate_top - cap.plate_t / 2.0
-        face = above(half) if plan.gable(side) else below(half)
+        face = above(half) if plan.through(side) else below(half)
         trims = []
         for end in ENDS:
             next_side = plan.neighbour(side, end)

@@ -13,9 +13,10 @@ from functools import lru_cache
 from typing import Any
 
 from . import checks_cap, checks_louver
-from .dimensions import SOLE_ROOM, Sizes, sizes, sole_top, width_of
+from .dimensions import SOLE_ROOM, Sizes, opening_half, sizes, sole_top, width_of
 from .layout import layout
 from .parameters import BY_NAME
+from .plan import ENDS
 from .spec import Finding, Spec, SpecError, least_text, length_text, make_spec, most_text
 from .stock import StockList
 
@@ -42,7 +43,7 @@ def check(spec: Spec) -> tuple[Finding, ...]:
         return size
     at = sizes(spec)
     tests: tuple[Callable[[Spec, Sizes], Iterator[Finding]], ...] = (
-        _frame, _seat, _opening, _soles, _cladding, *checks_louver.CHECKS, *checks_cap.CHECKS)
+        _plan, _frame, _seat, _opening, _soles, _cladding, *checks_louver.CHECKS, *checks_cap.CHECKS)
     findings = tuple(finding for test in tests for finding in test(spec, at))
     return findings or tuple(_blanks(spec))
 
@@ -71,42 +72,65 @@ def _frame(spec: Spec, at: Sizes) -> Iterator[Finding]:
                       "needs 20 mm", f"Set it to {least_text(base.frame_t + 20.0)} or more.")
 
 
+def _plan(spec: Spec, at: Sizes) -> Iterator[Finding]:
+    base = at.base
+    if spec.sides not in (4, 6, 8):
+        yield Finding("sides", "sides", str(spec.sides), "a plan has 4, 6 or 8 sides", "Choose one of these.")
+    half = (base.frame_r + base.cladding_t + base.corner_t) * at.plan.slope
+    if base.corner_face > half - 5.0:
+        yield Finding("corner board", "corner_board_face", length_text(base.corner_face),
+                      f"the boards of both corners would meet in the middle of a side {length_text(2.0 * half)} long",
+                      f"Set it to {most_text(half - 5.0)} or less.")
+
+
 def _seat(spec: Spec, at: Sizes) -> Iterator[Finding]:
-    """The ridge passes between the legs, and every leg reaches from the roof to its rail."""
+    """The ridge passes between the legs of a square plan, and every leg reaches from the roof to its rail."""
     base = at.base
     opening = base.frame_r * at.plan.slope - base.post_face
-    if abs(spec.ridge_offset) > opening - 30.0:
+    astride = at.plan.sides == 4 and not at.plan.turned and not at.roof.single
+    most = max(0.0, opening - 30.0 if astride else base.frame_r / 2.0)
+    if abs(spec.ridge_offset) > most and not at.roof.single:
         yield Finding("ridge", "ridge_offset", length_text(spec.ridge_offset),
-                      f"the ridge must pass between the legs, {most_text(max(0.0, opening - 30.0))} from the axis "
-                      "at most", "Move the vent nearer to the ridge, or make it wider.")
+                      f"the ridge must pass between the legs, {most_text(most)} from the axis at most",
+                      "Move the vent nearer to the ridge, make it wider, or seat it on one slope.")
         return
-    highest = max(_seat_height(spec, at, y) for y in (-base.frame_r, -opening, opening, base.frame_r))
+    highest = max(_highest(spec, at, side, end) for side in range(at.plan.sides) for end in ENDS)
     leg = base.top - base.frame_w - highest
     if leg < LEAST_LEG:
         yield Finding("leg", "base_height", length_text(base.top),
                       f"a leg has only {length_text(max(0.0, leg))} below its rail and needs {length_text(LEAST_LEG)}",
                       f"Raise it to {length_text(math.ceil(base.top + LEAST_LEG - leg))} or more.")
     inner = opening - abs(spec.ridge_offset)
-    if spec.ridge_cap_height and spec.ridge_cap_width / 2.0 > inner:
+    if astride and spec.ridge_cap_height and spec.ridge_cap_width / 2.0 > inner:
         yield Finding("ridge cap", "ridge_cap_width", length_text(spec.ridge_cap_width),
                       f"the cap would lie under the legs, which stand {length_text(inner)} from the ridge",
                       "Take the cap away under the vent and set its height to 0, or make the vent wider.")
 
 
-def _opening(spec: Spec, at: Sizes) -> Iterator[Finding]:
-    """The opening in the roof, inside the legs, has some width."""
-    base = at.base
-    most = base.frame_r * at.plan.slope - base.post_face
-    if spec.opening_margin > most - LEAST_OPENING / 2.0:
-        yield Finding("opening", "opening_margin", length_text(spec.opening_margin),
-                      f"the legs stand {length_text(2.0 * most)} apart, and the opening in the roof between them must be "
-                      f"{length_text(LEAST_OPENING)} wide", "Make the margin smaller, or the vent wider.")
+def _highest(spec: Spec, at: Sizes, side: int, end: int) -> float:
+    """The highest point of the seat under a leg (mm)."""
+    base, plan = at.base, at.plan
+    opening = base.frame_r * plan.slope - base.post_face
+    ys = [plan.point(side, r, end * along, 0.0)[1] for r in (base.inner_r, base.frame_r)
+          for along in (opening, r * plan.slope)]
+    if not at.roof.single and min(ys) < at.roof.ridge < max(ys):
+        ys.append(at.roof.ridge)
+    return max(_seat_height(spec, at, y) for y in ys)
 
 
 def _seat_height(spec: Spec, at: Sizes, y: float) -> float:
     away = y - at.roof.ridge
     pitch = math.radians(at.roof.left if away > 0 else at.roof.right)
     return at.roof.height(y) - float(spec.seat_depth) / math.cos(pitch)
+
+
+def _opening(spec: Spec, at: Sizes) -> Iterator[Finding]:
+    """The opening in the roof, inside the legs, has some width."""
+    most = opening_half(at, 0.0)
+    if spec.opening_margin > most - LEAST_OPENING / 2.0:
+        yield Finding("opening", "opening_margin", length_text(spec.opening_margin),
+                      f"the legs leave {length_text(2.0 * most)} between them, and the opening in the roof must be "
+                      f"{length_text(LEAST_OPENING)} wide", "Make the margin smaller, or the vent wider.")
 
 
 def _soles(spec: Spec, at: Sizes) -> Iterator[Finding]:

@@ -6,7 +6,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 
-from .dimensions import DADO_WOOD, Sizes, slats_needed
+from .dimensions import DADO_WOOD, Sizes, slat_height, slats_needed
 from .spec import Finding, Spec, length_text, most_text
 
 #: The least clear width of a panel, or of half a panel beside a mullion (mm).
@@ -58,7 +58,7 @@ def _slat_stock(spec: Spec, at: Sizes) -> Iterator[Finding]:
 def _slats(spec: Spec, at: Sizes) -> Iterator[Finding]:
     louver = at.louver
     room = louver.head_under - louver.rail_top
-    least = louver.rise + louver.slat_plumb
+    least = slat_height(spec)
     if room < least + louver.slat_plumb + DADO_WOOD:
         need = math.ceil(louver.top - at.base.top + least + louver.slat_plumb + DADO_WOOD - room)
         yield Finding("louver height", "louver_height", length_text(louver.top - at.base.top),
@@ -85,6 +85,21 @@ def _more_slats(spec: Spec, room: float) -> str:
     return "Take a steeper slat or a smaller rain angle."
 
 
+def _sill(spec: Spec, at: Sizes) -> Iterator[Finding]:
+    louver = at.louver
+    slope = math.radians(louver.sill_slope)
+    blank = louver.depth / math.cos(slope) + louver.slat_t * math.tan(slope)
+    if blank > spec.slat_stock.width:
+        yield Finding("sill", "sill_slope", f"{louver.sill_slope:g}°",
+                      f"the sill needs a blank {length_text(blank)} wide and its stock is "
+                      f"{most_text(spec.slat_stock.width)}", "Make the sill flatter, or choose wider slat stock.")
+    room = louver.spacing - louver.sill_plumb + min(0.0, louver.rise - louver.sill_rise)
+    if room < DADO_WOOD <= louver.spacing - louver.slat_plumb:
+        yield Finding("sill", "sill_slope", f"{louver.sill_slope:g}°",
+                      f"it leaves {length_text(max(0.0, room))} under the first slat's dado, and {length_text(DADO_WOOD)} is "
+                      "the least", "Make the sill flatter, or take fewer slats.")
+
+
 def _dados(spec: Spec, at: Sizes) -> Iterator[Finding]:
     louver = at.louver
     if spec.dado_depth > louver.stile_t - DADO_FLOOR:
@@ -104,7 +119,7 @@ def _dados(spec: Spec, at: Sizes) -> Iterator[Finding]:
 def _ring(spec: Spec, at: Sizes) -> Iterator[Finding]:
     louver, base = at.louver, at.base
     slope = math.radians(louver.ring_slope)
-    proud = louver.ring_t / math.cos(slope) - louver.slat_plumb
+    proud = louver.ring_t / math.cos(slope) - louver.sill_plumb
     if proud > PROUD:
         yield Finding("ring slope", "ring_slope", f"{louver.ring_slope:g}°",
                       f"the ring's inner edge would stand {length_text(proud)} above the sill and hold water",
@@ -129,4 +144,4 @@ def _trim(spec: Spec, at: Sizes) -> Iterator[Finding]:
                       f"Set it to {most_text(louver.stile_t - 1.0)} or less.")
 
 
-CHECKS = (_panel_width, _panel_depth, _slat_stock, _slats, _dados, _ring, _trim)
+CHECKS = (_panel_width, _panel_depth, _slat_stock, _slats, _sill, _dados, _ring, _trim)

@@ -70,6 +70,8 @@ class LouverSize:
     slats: int            # [m]
     spacing: float        # [s]
     mullion_t: float      # 0 for none
+    sill_slope: float
+    square_edges: bool    # slats' long edges left square
     ring_slope: float
     ring_t: float
     ring_r: float         # outermost arris
@@ -84,6 +86,26 @@ class LouverSize:
     def slat_plumb(self) -> float:
         """[tv] a slat's thickness measured plumb."""
         return self.slat_t / math.cos(math.radians(self.slat_angle))
+
+    def slope(self, index: int) -> float:
+        """Slope of a slat, or with index 0 of the sill."""
+        return self.slat_angle if index else self.sill_slope
+
+    @property
+    def sill_plumb(self) -> float:
+        """The sill's thickness measured plumb."""
+        return self.slat_t / math.cos(math.radians(self.sill_slope))
+
+    @property
+    def sill_rise(self) -> float:
+        """Rise of the sill over the panel's depth."""
+        return self.depth * math.tan(math.radians(self.sill_slope))
+
+    @property
+    def slat_edges(self) -> tuple[float, float]:
+        """Where a square-edged slat begins and ends up its slope, from the frame's outer face on its underside."""
+        a = math.radians(self.slat_angle)
+        return self.slat_t * math.tan(a), self.depth / math.cos(a)
 
     @property
     def rise(self) -> float:
@@ -117,7 +139,7 @@ class LouverSize:
 
     def overlap(self, rain_angle: float) -> float:
         """How far a slat covers the gap above it for rain or sight rising inward at ``rain_angle``."""
-        return overlap(self.depth, self.slat_angle, self.slat_plumb, self.spacing, rain_angle)
+        return overlap(self.depth, self.slat_angle, self.slat_t, self.spacing, rain_angle, self.square_edges)
 
     def slat_under(self, index: int) -> float:
         """Height of a slat's underside at the frame's outer face; slat 0 is the sill."""
@@ -172,18 +194,43 @@ class Sizes:
     cap: CapSize
 
 
-def overlap(depth: float, slope: float, plumb: float, spacing: float, rain: float) -> float:
-    """D (tan a − tan e) + tv − s (mm): not negative where the slats hide everything at the angle ``rain``."""
-    return depth * (math.tan(math.radians(slope)) - math.tan(math.radians(rain))) + plumb - spacing
+def opening_half(at: Sizes, margin: float) -> float:
+    """Half the side of the square opening that fits inside the base's legs, ``margin`` mm from them; may be negative."""
+    base = at.base
+    if at.plan.sides == 4:
+        return base.frame_r * at.plan.slope - base.post_face - margin
+    return (base.inner_r - margin) / math.sqrt(2.0)
+
+
+def overlap(depth: float, slope: float, t: float, spacing: float, rain: float, square: bool) -> float:
+    """How far slats cover each other for what rises inward at ``rain`` (mm); not negative where they hide everything.
+
+    Edges ripped plumb: D (tan a − tan e) + tv − s.  Square edges, width w on the slope: w (sin a − cos a · tan e)
+    + t (cos a + sin a · tan e) − s.
+    """
+    a, e = math.radians(slope), math.tan(math.radians(rain))
+    if not square:
+        return depth * (math.tan(a) - e) + t / math.cos(a) - spacing
+    width = (depth - t * math.sin(a)) / math.cos(a)
+    return width * (math.sin(a) - math.cos(a) * e) + t * (math.cos(a) + math.sin(a) * e) - spacing
+
+
+def slat_height(spec: Spec) -> float:
+    """Height of one slat from its underside at the frame's outer face to its upper inner arris (mm)."""
+    a, t = math.radians(spec.slat_angle), float(spec.slat_stock.thickness)
+    depth = spec.panel_depth - (t * math.sin(a) if spec.slat_edges == "square" else 0.0)
+    return float(depth * math.tan(a) + t / math.cos(a))
 
 
 @lru_cache(maxsize=64)
 def sizes(spec: Spec) -> Sizes:
     """The dimensions that follow from a spec; they may still be impossible: see ``checks``."""
-    plan = Plan(spec.sides)
+    plan = Plan(spec.sides, spec.facing == "corner")
     base = _base(spec, plan)
     louver = _louver(spec, plan, base)
     roof = BarnRoof(spec.pitch_left, spec.pitch_right, -spec.ridge_offset)
+    if spec.seat == "one slope":
+        roof = BarnRoof(spec.pitch_left, -spec.pitch_left, 0.0, single=True)
     return Sizes(plan, corner_rule(plan, spec.corner), roof, base, louver, _cap(spec, plan, louver))
 
 
@@ -198,7 +245,7 @@ def _base(spec: Spec, plan: Plan) -> BaseSize:
     width = width_of(spec)
     frame = spec.frame_stock
     side = width * plan.slope
-    usual = frame.width if plan.sides == 4 else round(0.15 * side)
+    usual = frame.width if plan.sides == 4 else min(frame.width, round(0.15 * side))
     return BaseSize(
         width=width, frame_t=frame.thickness, frame_w=frame.width, post_face=spec.post_face or usual,
         cladding_t=spec.cladding_stock.thickness, corner_t=spec.corner_board_stock.thickness,
@@ -208,7 +255,11 @@ def _base(spec: Spec, plan: Plan) -> BaseSize:
 
 
 def sole_top(spec: Spec) -> float:
-    """How far the soles reach above the ridge, where they meet plumb (mm)."""
+    """How far the soles reach above the ridge, where they meet plumb, or on one slope above the axis, uphill (mm)."""
+    if spec.seat == "one slope":
+        p = math.radians(spec.pitch_left)
+        uphill = width_of(spec) / 2.0 / math.cos(math.pi / spec.sides) * math.tan(p)
+        return float(uphill + (spec.frame_stock.width - spec.seat_depth) / math.cos(p))
     slopes = (math.radians(spec.pitch_left), math.radians(spec.pitch_right))
     return float(max((spec.frame_stock.width - spec.seat_depth) / math.cos(slope) for slope in slopes))
 
@@ -228,8 +279,7 @@ def _louver(spec: Spec, plan: Plan, base: BaseSize) -> LouverSize:
     panel_half = frame_r * plan.slope - base.post_face - spec.panel_clearance
     room = head_under - rail_top
     slats = int(spec.slat_count) or slats_needed(spec, room)
-    plumb = spec.slat_stock.thickness / math.cos(math.radians(spec.slat_angle))
-    spacing = (room - spec.panel_depth * math.tan(math.radians(spec.slat_angle)) - plumb) / slats
+    spacing = (room - slat_height(spec)) / slats
     clear = 2.0 * (panel_half - stile_t)
     lap = spec.trim_lap or max(10.0, stile_t - spec.dado_depth + 1.0)
     middle = spec.mullion == "always" or (spec.mullion == "automatic" and clear > spec.slat_span)
@@ -237,6 +287,7 @@ def _louver(spec: Spec, plan: Plan, base: BaseSize) -> LouverSize:
         frame_r=frame_r, frame_t=base.frame_t, rail_top=rail_top, rail_under=rail_under, top=top,
         slat_angle=spec.slat_angle, slat_t=spec.slat_stock.thickness, depth=spec.panel_depth, stile_t=stile_t,
         head_under=head_under, panel_half=panel_half, slats=slats, spacing=spacing,
+        sill_slope=spec.sill_slope or spec.slat_angle, square_edges=spec.slat_edges == "square",
         mullion_t=base.frame_t if middle else 0.0, ring_slope=spec.ring_slope or min(spec.slat_angle, 45.0),
         ring_t=spec.ring_stock.thickness, ring_r=base.width / 2.0 + base.corner_t + spec.ring_projection,
         trim_t=spec.trim_stock.thickness, trim_lap=lap, trim_inner=panel_half - lap,
@@ -245,10 +296,12 @@ def _louver(spec: Spec, plan: Plan, base: BaseSize) -> LouverSize:
 
 
 def slats_needed(spec: Spec, room: float) -> int:
-    """The fewest slats that hide the sky at the rain angle, ``room`` being sill bed to head rail (mm)."""
-    plumb: float = spec.slat_stock.thickness / math.cos(math.radians(spec.slat_angle))
-    left: float = room - spec.panel_depth * math.tan(math.radians(spec.slat_angle)) - plumb
-    widest: float = overlap(spec.panel_depth, spec.slat_angle, plumb, 0.0, spec.rain_angle)
+    """The fewest slats that hide the sky at the rain angle and keep the spacing, ``room`` being sill bed to head (mm)."""
+    left = room - slat_height(spec)
+    widest = overlap(spec.panel_depth, spec.slat_angle, spec.slat_stock.thickness, 0.0, spec.rain_angle,
+                     spec.slat_edges == "square")
+    if spec.widest_spacing:
+        widest = min(widest, float(spec.widest_spacing))
     if left <= 0.0 or widest <= 0.0:
         return 1
     return max(1, math.ceil(left / widest - 1e-9))
@@ -264,8 +317,10 @@ def _cap(spec: Spec, plan: Plan, louver: LouverSize) -> CapSize:
     rafters = int(spec.rafters_per_side) if spec.rafters_per_side >= 0 else rafters_between(spec, plan, plate_r)
     heel = spec.heel_height or _heel(rafter.width, hip, q if rafters else hip)
     tail_r = plate_r + spec.overhang
-    apothem = min(spec.king_post_stock.width, spec.king_post_stock.thickness) / 2.0
     flats = plan.sides * (2 if rafters % 2 else 1)
+    apothem = min(spec.king_post_stock.width, spec.king_post_stock.thickness) / 2.0
+    if flats % 4:  # two of its corners reach further than its flats, and must come out of the square too
+        apothem *= math.cos(math.pi / flats)
     cap = CapSize(
         plate_r=plate_r, plate_w=spec.plate_stock.width, plate_t=spec.plate_stock.thickness, plate_top=plate_top,
         heel=heel, pitch=spec.roof_pitch, hip_slope=math.degrees(hip), rafter_t=rafter.thickness,

@@ -10,7 +10,7 @@ from functools import lru_cache
 from typing import Any
 
 from .assembly import Assembly, Part, board_volume_and_centre
-from .dimensions import Sizes, sizes
+from .dimensions import Sizes, opening_half, sizes
 from .geometry import Vec, add, scale
 from .kinds import BASE, LOUVER, ROOF
 from .layout import layout
@@ -102,6 +102,8 @@ def _openings(spec: Spec, at: Sizes) -> dict[str, Any]:
         return float(opening_at_foot(half, pitch, spec.pitch_error))
 
     half = at.base.width / 2.0
+    if at.roof.single:
+        return {"opening_left": opens(at.roof.left, half), "opening_right": 0.0}
     return {"opening_left": opens(at.roof.left, half - at.roof.ridge),
             "opening_right": opens(at.roof.right, half + at.roof.ridge)}
 
@@ -130,7 +132,7 @@ def air_report(spec: Spec) -> AirReport:
 
 
 def _opening_side(spec: Spec, at: Sizes) -> float:
-    return 2.0 * max(0.0, at.base.frame_r * at.plan.slope - at.base.post_face - float(spec.opening_margin))
+    return 2.0 * max(0.0, opening_half(at, float(spec.opening_margin)))
 
 
 def _air(spec: Spec, at: Sizes) -> dict[str, Any]:

@@ -24,7 +24,7 @@ def louver_members(spec: Spec, at: Sizes) -> Iterator[Member]:
     louver = at.louver
     opening = louver.frame_r * at.plan.slope - at.base.post_face
     for side in range(at.plan.sides):
-        sort = "gable" if at.plan.gable(side) else "eave"
+        sort = at.plan.sort(side)
         for end in ENDS:
             yield _post(at, f"louver.post.{sort}", side, end)
         for kind, under in (("louver.rail.bottom", at.base.top), ("louver.rail.top", louver.rail_under)):
@@ -73,7 +73,7 @@ def _panel(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
 def _slat_plane(at: Sizes, side: int, index: int, upper: bool = False) -> Plane:
     """The plane of a slat's underside (waste below it), or of its upper face (waste above it)."""
     louver = at.louver
-    top = at.plan.slope_plane(side, louver.slat_angle, louver.frame_r, louver.slat_under(index))
+    top = at.plan.slope_plane(side, louver.slope(index), louver.frame_r, louver.slat_under(index))
     return top.moved(louver.slat_t) if upper else top.flipped()
 
 
@@ -91,7 +91,7 @@ def _ends(plan: Plan, side: int, half: float, name: str) -> tuple[Trim, ...]:
 def _bed(at: Sizes, side: int) -> Member:
     """A triangular strip between rail and sill, as deep as the rail where its height allows; its marked face lies below."""
     louver, plan = at.louver, at.plan
-    slope = math.tan(math.radians(louver.slat_angle))
+    slope = math.tan(math.radians(louver.sill_slope))
     deep = min(louver.frame_t, louver.frame_t / slope)
     under_sill = _slat_plane(at, side, 0).flipped()
     trims = (Trim("slope of the sill", (under_sill,)), *_ends(plan, side, louver.panel_half, "end"))
@@ -103,7 +103,8 @@ def _bed(at: Sizes, side: int) -> Member:
 def _slat(at: Sizes, side: int, index: int, end: int, dado: float = 0.0) -> Member:
     """A slat, or with index 0 the sill, which runs under the stiles; ``end`` tells the halves at a mullion."""
     louver, plan = at.louver, at.plan
-    trims = [*_depth_trims(at, side)]
+    square = index > 0 and louver.square_edges
+    trims = [] if square else [*_depth_trims(at, side)]
     if index == 0:
         trims += _ends(plan, side, louver.panel_half, "end")
     elif end == 0:
@@ -111,9 +112,10 @@ def _slat(at: Sizes, side: int, index: int, end: int, dado: float = 0.0) -> Memb
     else:
         trims += [Trim("end in the dado", (plan.past(side, end, louver.clear_half + dado),)),
                   Trim("end in the dado", (plan.short_of(side, end, louver.mullion_t / 2.0 - dado),))]
-    frame = plan.sloping(side, louver.slat_angle, louver.frame_r, louver.slat_under(index))
-    return Member("louver.slat" if index else "louver.sill", side, frame, _ANY, (0.0, louver.slat_t),
-                  tuple(trims), end, index)
+    frame = plan.sloping(side, louver.slope(index), louver.frame_r, louver.slat_under(index))
+    width = louver.slat_edges if square else _ANY
+    return Member("louver.slat" if index else "louver.sill", side, frame, width, (0.0, louver.slat_t), tuple(trims), end,
+                  index)
 
 
 def _dados(spec: Spec, at: Sizes, side: int, floor: Plane) -> list[Trim]:
@@ -202,7 +204,7 @@ def _frieze(spec: Spec, at: Sizes, side: int) -> Member:
 
 def screen_heights(louver: LouverSize) -> tuple[float, float]:
     """Lower and upper edge of the mesh: it laps the sill's inner edge and the head rail's."""
-    sill = louver.rail_top + louver.rise + louver.slat_plumb - BATTEN_DROP
+    sill = louver.rail_top + louver.sill_rise + louver.sill_plumb - BATTEN_DROP
     return sill - louver.batten_w, louver.head_under + louver.stile_t
 
 

@@ -94,6 +94,8 @@ PARAMETERS: tuple[Parameter, ...] = (
            "from the level.", 0.0, 75.0, open_high=True),
     _angle("pitch_right", ROOF, 33.69, "Pitch of the slope on your right when you look along the vent's +X axis, "
            "from the level.", 0.0, 75.0, open_high=True),
+    _choice("seat", ROOF, ("ridge", "one slope"), "Whether the vent stands astride the ridge, or as a curb wholly on the "
+            "left slope (a flat roof is a slope of 0°); then heights count from the roof under the vent's axis."),
     _angle("pitch_error", ROOF, 0.5, "How far the measured pitch may be off; the report says what it opens up at "
            "the foot.", 0.0, 5.0),
     _length("ridge_length", ROOF, 0.0, "Length of unbroken ridge that the vents share; 0 if it does not matter.",
@@ -102,6 +104,8 @@ PARAMETERS: tuple[Parameter, ...] = (
             "negative).", -5_000.0, 5_000.0),
     _length("seat_depth", ROOF, 0.0, "How far legs and soles sit below the roof's finished surface, square to the "
             "slope: 0 on the covering, the covering's thickness on the deck.", 0.0, 300.0),
+    _length("scribe_allowance", ROOF, 0.0, "Wood left on the legs' feet, plumb, to scribe them to a twisted roof or a "
+            "ridge that sags.", 0.0, 80.0),
     _length("ridge_cap_height", ROOF, 12.0, "How far the barn's ridge cap stands above its covering, plumb; "
             "soles and cladding are relieved over it. 0 if the cap is taken away under the vent.", 0.0, 150.0),
     _length("ridge_cap_width", ROOF, 200.0, "Width of the barn's ridge cap, level, both slopes together.",
@@ -117,11 +121,12 @@ PARAMETERS: tuple[Parameter, ...] = (
     _length("louver_height", SIZE, 0.0, "Height of the louver stage's frame.", 250.0, 3_000.0,
             auto="0.6 of the width"),
     # ---- frame
-    _count("sides", FRAME, 4, "Number of sides of the plan.", 4, 4),
-    _choice("corner", FRAME, ("butt", "mitred"), "How planks turn a corner: the gable side runs through and the "
-            "eave side stops against it, or both are mitred."),
+    _count("sides", FRAME, 4, "Number of sides of the plan: 4, 6 or 8.", 4, 8),
+    _choice("facing", FRAME, ("side", "corner"), "Whether a side or a corner of the plan looks along the ridge."),
+    _choice("corner", FRAME, ("butt", "mitred"), "How planks turn a corner on a square plan: the gable side runs through "
+            "and the eave side stops against it, or both are mitred. Other plans are always mitred."),
     _length("post_face", FRAME, 0.0, "Width that a corner post shows on each face.", 40.0, 400.0,
-            auto="the frame stock's width"),
+            auto="the frame stock's width; 0.15 of a side at most with 6 or 8 sides"),
     _length("bottom_rail_height", FRAME, 0.0, "Height above the ridge of the base's second rail on the gable sides "
             "(its lower edge).", 0.0, 2_000.0, auto="no second rail"),
     # ---- cladding
@@ -133,6 +138,11 @@ PARAMETERS: tuple[Parameter, ...] = (
     _angle("slat_angle", LOUVERS, 45.0, "Slope of the slats from the level.", 25.0, 60.0),
     _count("slat_count", LOUVERS, 0, "Slats in one panel, without the sill.", 1, 60,
            auto="the fewest that hide the sky at the rain angle"),
+    _length("widest_spacing", LOUVERS, 0.0, "Widest spacing of the slats, plumb; it leads where no number of slats is "
+            "given.", 20.0, 400.0, auto="by the number of slats"),
+    _choice("slat_edges", LOUVERS, ("plumb", "square"), "Long edges of the slats: ripped plumb to the stiles' faces, or "
+            "left square."),
+    _angle("sill_slope", LOUVERS, 0.0, "Slope of the sill from the level.", 10.0, 60.0, auto="the slats' slope"),
     _angle("rain_angle", LOUVERS, 30.0, "Steepest sight line, rising inward, that the slats must still block.",
            0.0, 45.0),
     _length("panel_depth", LOUVERS, 76.0, "Depth of a louver panel, which is the width of its stiles.", 40.0, 250.0),

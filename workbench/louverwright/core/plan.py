@@ -19,9 +19,15 @@ ENDS = (LEFT, RIGHT)
 
 @dataclass(frozen=True)
 class Plan:
-    """A regular plan of ``sides`` sides, one of which faces along +X."""
+    """A regular plan of ``sides`` sides; side 0 faces along +X, or with ``turned`` the corner before it does."""
 
     sides: int
+    turned: bool = False
+
+    @property
+    def step(self) -> float:
+        """Plan angle of one side at the axis (degrees)."""
+        return 360.0 / self.sides
 
     @property
     def slope(self) -> float:
@@ -30,7 +36,7 @@ class Plan:
 
     def u(self, side: int) -> Vec:
         """Outward normal of a side, level."""
-        return turned(360.0 * (side % self.sides) / self.sides)
+        return turned(self.step * ((side % self.sides) + (0.5 if self.turned else 0.0)))
 
     def v(self, side: int) -> Vec:
         """Direction along a side, to the right as seen from outside."""
@@ -43,6 +49,22 @@ class Plan:
     def gable(self, side: int) -> bool:
         """True for a side that faces along the ridge and so straddles it or stands square to it."""
         return abs(dot(self.u(side), (1.0, 0.0, 0.0))) > 0.999
+
+    def eave(self, side: int) -> bool:
+        """True for a side that faces across the ridge."""
+        return abs(dot(self.u(side), (0.0, 1.0, 0.0))) > 0.999
+
+    def through(self, side: int) -> bool:
+        """True for a side of a square plan whose slabs run through at butted corners: every second one."""
+        return side % 2 == 0
+
+    def sort(self, side: int) -> str:
+        """'gable' or 'eave': the family of parts a side's belong to.
+
+        On a square plan the sides that run through are the gable ones; on others those that face along the ridge.
+        """
+        gable = self.through(side) if self.sides == 4 else self.gable(side)
+        return "gable" if gable else "eave"
 
     def neighbour(self, side: int, end: int) -> int:
         """The side next to this one at its left (−1) or right (+1) end."""
@@ -76,7 +98,7 @@ class Plan:
 
     def toward(self, corner: int) -> Vec:
         """Level direction from the axis to a corner."""
-        return turned((corner + 0.5) * 360.0 / self.sides)
+        return turned(self.step * (corner + (1.0 if self.turned else 0.5)))
 
     def across(self, corner: int) -> Vec:
         """Level direction square to a corner's, anticlockwise: towards side ``corner + 1``."""
@@ -119,11 +141,15 @@ def below(z: float) -> Plane:
 
 @dataclass(frozen=True)
 class BarnRoof:
-    """The two slopes of the barn, met in a level ridge along X at y = ``ridge`` and z = 0 (mm, degrees)."""
+    """The two slopes of the barn, met in a level ridge along X at y = ``ridge`` and z = 0 (mm, degrees).
+
+    With ``single`` the roof is one slope through the origin, which falls to the left: then right is −left.
+    """
 
     left: float
     right: float
     ridge: float = 0.0
+    single: bool = False
 
     def slopes(self, raised: float = 0.0, square: float = 0.0) -> tuple[Plane, Plane]:
         """Left (+Y) and right slope, waste below; what lies below both is under the roof.
@@ -163,7 +189,7 @@ class ButtCorner:
 
     def stop(self, side: int, end: int, r_inner: float, r_outer: float) -> Plane:
         """The plane that ends a slab between two distances from the axis at one end."""
-        through = self.plan.gable(side)
+        through = self.plan.through(side)
         return self.plan.outer(self.plan.neighbour(side, end), r_outer if through else r_inner)
 
 

@@ -44,8 +44,10 @@ def output_text(job: Job, output: Output) -> str:
 def survey_rows(job: Job) -> tuple[tuple[str, str], ...]:
     """The barn's roof as it was measured, and what the reading's error opens up."""
     spec, write = job.spec, job.writer
-    rows = [("Left slope", format_pitch(spec.pitch_left)), ("Right slope", format_pitch(spec.pitch_right)),
-            ("Pitch may be off by", format_angle(spec.pitch_error, 2)),
+    slopes = [("Left slope", format_pitch(spec.pitch_left)), ("Right slope", format_pitch(spec.pitch_right))]
+    if job.sizes.roof.single:
+        slopes = [("Slope, falling to the left", format_pitch(spec.pitch_left))]
+    rows = [*slopes, ("Pitch may be off by", format_angle(spec.pitch_error, 2)),
             ("Opens at the foot, left", write.length(job.figures["opening_left"])),
             ("Opens at the foot, right", write.length(job.figures["opening_right"]))]
     if spec.ridge_length:
@@ -171,7 +173,8 @@ def _resolved(job: Job) -> dict[str, object]:
     at = job.sizes
     return {"width": at.base.width, "base_height": at.base.top, "louver_height": at.louver.top - at.base.top,
             "post_face": at.base.post_face, "corner_board_face": at.base.corner_face, "slat_count": at.louver.slats,
-            "ring_slope": at.louver.ring_slope, "trim_lap": at.louver.trim_lap,
+            "ring_slope": at.louver.ring_slope, "sill_slope": at.louver.sill_slope,
+            "trim_lap": at.louver.trim_lap,
             "heel_height": at.cap.heel, "rafters_per_side": at.cap.rafters}
 
 

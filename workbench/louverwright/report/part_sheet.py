@@ -118,14 +118,20 @@ def _sheet(part: Part, job: Job, meets: str) -> PartSheet:
 
 def part_name(part: Part, job: Job) -> str:
     """The part's name; in the base of a roof with two pitches with the slope that it stands on."""
-    roof = job.sizes.roof
-    if part.kind.stage != BASE or abs(roof.left - roof.right) < 0.01:
-        return part.name
+    roof, plan = job.sizes.roof, job.sizes.plan
+    name = part.name
+    if not any(plan.gable(piece.side) or plan.eave(piece.side) for piece in part.pieces):
+        name = name.replace("eave side", "diagonal side").replace("gable side", "diagonal side")
+    elif plan.turned or plan.sides > 4:
+        name = name.replace("gable side", "side") if not all(plan.gable(piece.side) for piece in part.pieces) else name
+        name = name.replace("eave side", "side") if not all(plan.eave(piece.side) for piece in part.pieces) else name
+    if part.kind.stage != BASE or roof.single or abs(roof.left - roof.right) < 0.01:
+        return name
     centre = board_volume_and_centre(part.board)[1]
     away = [piece.placement.point(centre)[1] - roof.ridge for piece in part.pieces]
     if min(away) > 1.0:
-        return f"{part.name}, {format_pitch(roof.left)} slope"
-    return f"{part.name}, {format_pitch(roof.right)} slope" if max(away) < -1.0 else part.name
+        return f"{name}, {format_pitch(roof.left)} slope"
+    return f"{name}, {format_pitch(roof.right)} slope" if max(away) < -1.0 else name
 
 
 def stock_text(part: Part, write: Writer) -> str:
@@ -184,7 +190,8 @@ def side_name(job: Job, side: int) -> str:
         return "gable side +X" if u[0] > 0 else "gable side −X"
     if abs(u[1]) > 0.999:
         return "left eave side (+Y)" if u[1] > 0 else "right eave side (−Y)"
-    return f"side {side + 1}"
+    across = "left" if u[1] > 0 else "right"
+    return f"diagonal side {'+X' if u[0] > 0 else '−X'} {across} ({'+Y' if u[1] > 0 else '−Y'})"
 
 
 def turned_over(part: Part, job: Job) -> int:
