@@ -14,6 +14,8 @@ packages=(freecad python3-numpy python3-pytest python3-hypothesis python3-jsonsc
   xvfb xauth xdotool poppler-utils fonts-dejavu-core)
 roots=${LOUVERWRIGHT_CHROOTS:-/var/cache/louverwright/chroots}
 shots=${LOUVERWRIGHT_SHOTS:-/tmp/louverwright-shots}
+# Replay, dry fit and angles take their time: in each version they are run on these examples, in run.sh on all.
+examples="hay-barn-28ft octagon-dairy"
 time_limit=900    # seconds for one room; a GUI whose script failed stays open for ever
 path=/usr/local/sbin:/usr/local/bin:/usr/sbin:/usr/bin:/sbin:/bin
 
@@ -61,8 +63,8 @@ run_room() {
   cd "$work/$room"
   exec timeout --kill-after=10 "$time_limit" env -i PATH="$path" LANG=C.UTF-8 HOME="$work/$room/home" \
     TMPDIR="$work/$room/tmp" FREECAD_USER_HOME="$work/$room/profile" LOUVERWRIGHT_SHOTS="$work/shots" \
-    PYTEST_ARGS="$arguments" PYTHONDONTWRITEBYTECODE=1 QTWEBENGINE_DISABLE_SANDBOX=1 \
-    "${command[@]}" </dev/null
+    PYTEST_ARGS="$arguments" LOUVERWRIGHT_EXAMPLES="$examples" PYTHONDONTWRITEBYTECODE=1 \
+    QTWEBENGINE_DISABLE_SANDBOX=1 "${command[@]}" </dev/null
 }
 
 # versions.sh --here WORK DISPLAY ROOM...: leaves ROOM.log and, once it has ended, ROOM.status in WORK.

@@ -4,6 +4,7 @@
 from __future__ import annotations
 
 import json
+import os
 from functools import lru_cache
 from pathlib import Path
 from typing import Any
@@ -21,7 +22,12 @@ from louverwright.report.job import Job
 from louverwright.report.json_file import to_json
 
 ROOT = Path(__file__).resolve().parents[2]
-EXAMPLES = tuple(sorted(path.stem for path in (ROOT / "resources" / "examples").glob("*.json")))
+#: Names of examples to keep to, as ``versions.sh`` sets them to stay quick; all where it is not set.
+CHOSEN = os.environ.get("LOUVERWRIGHT_EXAMPLES", "").split()
+_STEMS = [path.stem for path in (ROOT / "resources" / "examples").glob("*.json")]
+#: The first has a mast, so that every kind of cut comes up in it: tests that need one example take it.
+EXAMPLES = tuple(sorted((stem for stem in _STEMS if not CHOSEN or stem in CHOSEN),
+                        key=lambda stem: (stem != "hay-barn-28ft", stem)))
 INCH = 25.4
 
 

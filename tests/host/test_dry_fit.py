@@ -171,7 +171,9 @@ def slat_faults(name: str, bench: Bench, about: str = "") -> list[str]:
     """Slats that do not lie on their dados over the whole depth, or with another gap over them than the fit."""
     case = example(name)
     spec, places = case.job.spec, {piece.id: piece.placement for piece in case.job.assembly.pieces}
-    whole = spec.dado_depth * spec.panel_depth / np.cos(np.radians(spec.slat_angle))
+    a = np.radians(spec.slat_angle)
+    depth = spec.panel_depth - (spec.slat_stock.thickness * np.sin(a) if spec.slat_edges == "square" else 0.0)
+    whole = spec.dado_depth * depth / np.cos(a)
     found = []
     for joint in case.job.assembly.joints:
         if joint.first.startswith("louver.slat") and joint.kind == GLUED and (not about or about == joint.first):
