@@ -128,6 +128,8 @@ PROVOKED: list[tuple[str, dict[str, Any], str, str, str]] = [
      "cut from frame stock 89 mm × 30 mm"),
     ("us", {"mast_diameter": 20.0, "width": 600.0}, "mast", "roof_pitch",
      "no room for bearer and step under the king post"),
+    ("us", {"batten_stock": "1x12", "width": 857.0, "sides": 6, "king_post_stock": "6x6"}, "batten", "batten_stock",
+     "wide would meet behind the screen"),
     ("us", {"sides": 7}, "sides", "sides", "Sides is 7: a plan has 4, 6 or 8 sides. Choose one of these."),
     ("us", {"sides": 8, "king_post_stock": "6x6", "width": 400.0, "corner_board_face": 88.0}, "corner board",
      "corner_board_face", "the boards of both corners would meet in the middle of a side"),
@@ -344,7 +346,7 @@ def _value(row: Parameter, stock: StockList) -> st.SearchStrategy[Any]:
 
 @st.composite
 def wanted(draw: st.DrawFn) -> tuple[str, dict[str, Any]]:
-    """A shipped list and the values of a few parameters that shape the vent; often two slopes and some width."""
+    """A shipped list and the values of a few parameters; often two slopes, some width, six or eight sides, or a curb."""
     name = draw(st.sampled_from(["us", "eu"]))
     chosen = draw(st.lists(st.sampled_from(SHAPING), min_size=1, max_size=5, unique=True))
     values = {row.name: draw(_value(row, LISTS[name])) for row in chosen}
@@ -352,6 +354,12 @@ def wanted(draw: st.DrawFn) -> tuple[str, dict[str, Any]]:
         values["pitch_left"], values["pitch_right"] = draw(st.floats(0.0, 50.0)), draw(st.floats(0.0, 50.0))
     if draw(st.booleans()):
         values["width"] = draw(st.floats(500.0, 1_150.0))
+    if draw(st.booleans()):
+        values["sides"], values["facing"] = draw(st.sampled_from([6, 8])), draw(st.sampled_from(["side", "corner"]))
+        values["width"] = draw(st.floats(700.0, 1_300.0))
+        values["king_post_stock"] = "6x6" if name == "us" else "120x120"
+    if draw(st.integers(0, 5)) == 0:
+        values["seat"], values["pitch_left"] = "one slope", draw(st.floats(0.0, 35.0))
     if values.get("cladding") == "boards":
         boards = [item.name for item in LISTS[name].items if item.form == "board" and item.width > 60.0]
         values["cladding_stock"] = draw(st.sampled_from(boards))
@@ -423,6 +431,8 @@ SORTS: dict[str, tuple[str, dict[str, Any]]] = {
     "square edges": ("us", {"slat_edges": "square"}),
     "square edges, mullion": ("us", {"slat_edges": "square", "mullion": "always", "width": 1_100.0,
                                       "screen_stock": "hardware cloth 36"}),
+    "shallow panel": ("eu", {"panel_depth": 40.0, "slat_stock": "20x120"}),
+    "by the hips' slope": ("us", {"hip_rafter_slope": 30.0}),
     "flat sill": ("us", {"sill_slope": 15.0, "ring_slope": 15.0}),
     "scribed legs": ("us", {"scribe_allowance": 30.0}),
     "steep slats": ("us", {"slat_angle": 55.0, "panel_depth": 60.0, "slat_stock": "1x8"}),

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""``python3 -m louverwright``: build, report on and check vents from scenario files, without a window."""
+"""``python3 -m louverwright``: build, report on, check and compare vents from scenario files, without a window."""
 
 from __future__ import annotations
 
@@ -11,11 +11,14 @@ from pathlib import Path
 from .core.spec import SpecError
 from .core.stock import StockListError
 from .exchange.build import write_all
+from .exchange.compare import read_state, write_comparison
 from .exchange.host import NoFreeCAD, add_paths, load_freecad, run_again_in_system_python
 from .exchange.papers import job_from_values, write_papers
 from .exchange.pdf import PdfError, qt_modules
 from .exchange.reference import parameters_json, parameters_page, parameters_text, scenario_schema
 from .exchange.scenario import Scenario, ScenarioError, read_scenario
+from .report.compare import screen_lines
+from .report.compare_words import Pair
 from .report.job import Job
 
 BAD_SCENARIO, FAILED = 2, 1
@@ -37,8 +40,8 @@ def main(arguments: list[str] | None = None) -> int:
         return FAILED
 
 
-def _refuse(sentences: list[str]) -> int:
-    print("This vent cannot be built:", file=sys.stderr)
+def _refuse(sentences: list[str], head: str = "This vent cannot be built:") -> int:
+    print(head, file=sys.stderr)
     for sentence in sentences:
         print(f"  - {sentence}", file=sys.stderr)
     return BAD_SCENARIO
@@ -56,6 +59,11 @@ def _parser() -> argparse.ArgumentParser:
     verb = verbs.add_parser("check", help="say whether a scenario can be built, and what comes of it")
     verb.add_argument("scenario", type=Path)
     verb.set_defaults(run=_check)
+    verb = verbs.add_parser("compare", help="say what changed between two states, and which pieces already cut can be kept")
+    for name, text in (("before", "the earlier state"), ("after", "the later state")):
+        verb.add_argument(name, type=Path, help=f"{text}: a scenario, or the cuts.json of a report")
+    verb.add_argument("--out", type=Path, required=True, help="folder to write to")
+    verb.set_defaults(run=_compare)
     verb = verbs.add_parser("parameters", help="list every parameter")
     for form, text in (("json", "as JSON"), ("markdown", "as resources/parameters.md"),
                        ("schema", "as the JSON Schema of scenario files, resources/scenario.schema.json")):
@@ -118,6 +126,24 @@ def _check(options: argparse.Namespace) -> int:
     _say(f"{job.writer.length(figures['overall_width'])} wide, {job.writer.length(figures['overall_height'])} high, "
          f"{job.writer.weight(figures['total_weight'])}, free area {job.writer.area(figures['free_area'])}")
     _say("It can be built.")
+    return 0
+
+
+def _compare(options: argparse.Namespace) -> int:
+    jobs: list[Job] = []
+    findings: list[tuple[str, str]] = []
+    for path in (options.before, options.after):
+        try:
+            jobs.append(read_state(path))
+        except ScenarioError as error:
+            findings += error.findings
+    if findings:
+        return _refuse([f"{key}: {sentence}" for key, sentence in findings], "These vents cannot be compared:")
+    pair = Pair(*jobs)
+    for line in screen_lines(pair):
+        _say(line)
+    written = write_comparison(pair, options.out)
+    _say(f"done: {options.out}: {', '.join(path.name for path in written)}")
     return 0
 
 

@@ -3,11 +3,14 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import FreeCAD
 import FreeCADGui
 from FreeCAD import Qt
 
 from ..features.model import REFUSALS
+from ..features.row import update_row
 from ..features.vent import make_vent
 from ..places import ICONS
 from .messages import say
@@ -42,15 +45,16 @@ class NewVent:
         show(empty)
 
 
-def new_vent(document: FreeCAD.Document) -> FreeCAD.DocumentObject:
-    """A vent in one transaction, which is taken back if it fails.  Raises one of ``REFUSALS``."""
+def new_vent(document: FreeCAD.Document, **parameters: Any) -> FreeCAD.DocumentObject:
+    """A vent, or a row of them, in one transaction, which is taken back if it fails.  Raises one of ``REFUSALS``."""
     document.openTransaction(Qt.translate(NAME, "New vent"))
     try:
-        vent = make_vent(document)
+        vent = make_vent(document, **parameters)
         part = active_part()
         if part is not None and part.Document is document:
             part.addObject(vent)
             document.recompute()
+        update_row(vent)
     except BaseException:
         document.abortTransaction()
         raise

@@ -17,6 +17,7 @@ from .dimensions import SOLE_ROOM, Sizes, opening_half, sizes, sole_top, width_o
 from .layout import layout
 from .parameters import BY_NAME
 from .plan import ENDS
+from .row import row_findings
 from .spec import Finding, Spec, SpecError, least_text, length_text, make_spec, most_text
 from .stock import StockList
 
@@ -43,7 +44,7 @@ def check(spec: Spec) -> tuple[Finding, ...]:
         return size
     at = sizes(spec)
     tests: tuple[Callable[[Spec, Sizes], Iterator[Finding]], ...] = (
-        _plan, _frame, _seat, _opening, _soles, _cladding, *checks_louver.CHECKS, *checks_cap.CHECKS)
+        _plan, _frame, _seat, _opening, _soles, _cladding, row_findings, *checks_louver.CHECKS, *checks_cap.CHECKS)
     findings = tuple(finding for test in tests for finding in test(spec, at))
     return findings or tuple(_blanks(spec))
 

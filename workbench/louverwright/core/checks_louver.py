@@ -7,6 +7,7 @@ import math
 from collections.abc import Iterator
 
 from .dimensions import DADO_WOOD, Sizes, slat_height, slats_needed
+from .louver import screen_heights
 from .spec import Finding, Spec, length_text, most_text
 
 #: The least clear width of a panel, or of half a panel beside a mullion (mm).
@@ -43,6 +44,18 @@ def _panel_depth(spec: Spec, at: Sizes) -> Iterator[Finding]:
         yield Finding("panel depth", "panel_depth", length_text(louver.depth),
                       f"stiles are cut from stock {most_text(spec.stile_stock.width)} wide",
                       "Make the panel shallower, or choose wider stile stock.")
+
+
+def _battens(spec: Spec, at: Sizes) -> Iterator[Finding]:
+    louver = at.louver
+    if not louver.screen_t:
+        return
+    low, high = screen_heights(louver)
+    most = min(louver.panel_half - LEAST_CLEAR / 2.0, (high - low - LEAST_CLEAR) / 2.0)
+    if louver.batten_w > most:
+        yield Finding("batten", "batten_stock", f"“{spec.batten_stock.name}”",
+                      f"battens {length_text(louver.batten_w)} wide would meet behind the screen; "
+                      f"{most_text(max(0.0, most))} is the widest", "Choose narrower battens, or leave the screen out.")
 
 
 def _slat_stock(spec: Spec, at: Sizes) -> Iterator[Finding]:
@@ -144,4 +157,4 @@ def _trim(spec: Spec, at: Sizes) -> Iterator[Finding]:
                       f"Set it to {most_text(louver.stile_t - 1.0)} or less.")
 
 
-CHECKS = (_panel_width, _panel_depth, _slat_stock, _slats, _sill, _dados, _ring, _trim)
+CHECKS = (_panel_width, _panel_depth, _battens, _slat_stock, _slats, _sill, _dados, _ring, _trim)

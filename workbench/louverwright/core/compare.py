@@ -96,6 +96,13 @@ class Comparison:
         return tuple(self._change(ids) for ids in groups.values())
 
     @cached_property
+    def recut_changes(self) -> tuple[PartChange, ...]:
+        """What to take off old pieces that serve for pieces of another id, where ``changed`` does not say it."""
+        known = {(change.old.mark, change.new.mark) for change in self.changed}
+        return tuple(PartChange(row.old, row.new, tuple(new for _, new in row.pieces), *changes_between(row.old, row.new))
+                     for row in self.recut if (row.old.mark, row.new.mark) not in known)
+
+    @cached_property
     def added(self) -> tuple[Gathered, ...]:
         """Pieces that only the later state has."""
         return _gathered(self.after, [p.id for p in self.pieces if p.state == ADDED])

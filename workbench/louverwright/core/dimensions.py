@@ -16,6 +16,8 @@ from .spec import Spec
 
 #: A notch may take this share of a rafter's depth (the traditional rule; from memory).
 NOTCH_SHARE = 1.0 / 3.0
+#: A roof flatter than this (degrees) is level: less than a hair over any vent.
+LEVEL_PITCH = 0.01
 #: The least wood between two dados (mm).
 DADO_WOOD = 12.0
 #: The king post hangs this far below the hips' heads (mm), so that all of each head bears on it.
@@ -228,9 +230,10 @@ def sizes(spec: Spec) -> Sizes:
     plan = Plan(spec.sides, spec.facing == "corner")
     base = _base(spec, plan)
     louver = _louver(spec, plan, base)
-    roof = BarnRoof(spec.pitch_left, spec.pitch_right, -spec.ridge_offset)
+    left, right = (0.0 if pitch < LEVEL_PITCH else pitch for pitch in (spec.pitch_left, spec.pitch_right))
+    roof = BarnRoof(left, right, -spec.ridge_offset)
     if spec.seat == "one slope":
-        roof = BarnRoof(spec.pitch_left, -spec.pitch_left, 0.0, single=True)
+        roof = BarnRoof(left, -left, 0.0, single=True)
     return Sizes(plan, corner_rule(plan, spec.corner), roof, base, louver, _cap(spec, plan, louver))
 
 
@@ -309,7 +312,7 @@ def slats_needed(spec: Spec, room: float) -> int:
 
 def _cap(spec: Spec, plan: Plan, louver: LouverSize) -> CapSize:
     half_angle = math.pi / plan.sides
-    q = math.radians(spec.roof_pitch)
+    q = face_pitch(spec, half_angle)
     hip = math.atan(math.tan(q) * math.cos(half_angle))
     rafter = spec.rafter_stock
     plate_r = louver.frame_r + louver.trim_t
@@ -323,7 +326,7 @@ def _cap(spec: Spec, plan: Plan, louver: LouverSize) -> CapSize:
         apothem *= math.cos(math.pi / flats)
     cap = CapSize(
         plate_r=plate_r, plate_w=spec.plate_stock.width, plate_t=spec.plate_stock.thickness, plate_top=plate_top,
-        heel=heel, pitch=spec.roof_pitch, hip_slope=math.degrees(hip), rafter_t=rafter.thickness,
+        heel=heel, pitch=math.degrees(q), hip_slope=math.degrees(hip), rafter_t=rafter.thickness,
         rafter_d=rafter.width, rafters=rafters, tail_r=tail_r,
         soffit_top=plate_top + heel - spec.overhang * math.tan(q) - spec.tail_depth,
         soffit_t=spec.soffit_stock.thickness, fascia_t=spec.fascia_stock.thickness,
@@ -331,6 +334,13 @@ def _cap(spec: Spec, plan: Plan, louver: LouverSize) -> CapSize:
         post_top=0.0, post_bottom=0.0, mast=spec.mast_diameter + MAST_PLAY if spec.mast_diameter else 0.0,
         bearer_half=0.0)
     return _with_heights(cap, plan, spec.frame_stock.width)
+
+
+def face_pitch(spec: Spec, half_angle: float) -> float:
+    """Pitch of the roof's faces (radians): as given, or from the hips' slope: tan hip = tan face · cos(180°/n)."""
+    if not spec.hip_rafter_slope:
+        return math.radians(spec.roof_pitch)
+    return math.atan(math.tan(math.radians(spec.hip_rafter_slope)) / math.cos(half_angle))
 
 
 def _with_heights(cap: CapSize, plan: Plan, bearer_depth: float) -> CapSize:

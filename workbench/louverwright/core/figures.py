@@ -14,6 +14,7 @@ from .dimensions import Sizes, opening_half, sizes
 from .geometry import Vec, add, scale
 from .kinds import BASE, LOUVER, ROOF
 from .layout import layout
+from .row import spacing, vents_alike
 from .sizing import AirReport, net_free_area, target_area, target_from_building
 from .spec import Spec
 from .survey import opening_at_foot
@@ -51,6 +52,7 @@ OUTPUTS: tuple[Output, ...] = (
     Output("slat_spacing", LENGTH, "From slat to slat, plumb."),
     Output("slat_gap", LENGTH, "Clear gap between slats, square to them."),
     Output("rain_overlap", LENGTH, "How far slats overlap at the rain angle."),
+    Output("face_pitch", ANGLE, "Pitch of the vent's roof faces, which is not the slope of its hips."),
     Output("hip_slope", ANGLE, "Slope of the hips, which is not the pitch of the faces."),
     Output("rafters_each_side", COUNT, "Jacks and commons on each side."),
     Output("heel", LENGTH, "Sheathing's underside above the plate's outer edge, plumb."),
@@ -74,6 +76,9 @@ OUTPUTS: tuple[Output, ...] = (
     Output("eave_length", LENGTH, "Length of all eaves together.", "take-off"),
     Output("pieces", COUNT, "Pieces to cut.", "count"),
     Output("marks", COUNT, "Different marks.", "count"),
+    Output("vent_spacing", LENGTH, "From axis to axis of the vents along the ridge; 0 for one vent.", "row"),
+    Output("pieces_of_all_vents", COUNT, "Pieces to cut for all vents on the ridge.", "row"),
+    Output("weight_of_all_vents", WEIGHT, "Weight of all vents on the ridge together.", "row"),
 )
 
 
@@ -81,8 +86,11 @@ OUTPUTS: tuple[Output, ...] = (
 def figures(spec: Spec) -> Mapping[str, Any]:
     """Every output of ``OUTPUTS`` by its name (mm, mm², kg, degrees)."""
     at, assembly = sizes(spec), layout(spec)
-    return {**_sizes(spec, at), **_openings(spec, at), **_air(spec, at), **_weights(assembly), **_take_off(at),
-            "pieces": len(assembly.pieces), "marks": len(assembly.parts)}
+    one = {**_sizes(spec, at), **_openings(spec, at), **_air(spec, at), **_weights(assembly), **_take_off(at),
+           "pieces": len(assembly.pieces), "marks": len(assembly.parts)}
+    vents = vents_alike(spec)
+    return {**one, "vent_spacing": spacing(spec), "pieces_of_all_vents": vents * one["pieces"],
+            "weight_of_all_vents": vents * one["total_weight"]}
 
 
 def _sizes(spec: Spec, at: Sizes) -> dict[str, Any]:
@@ -92,7 +100,7 @@ def _sizes(spec: Spec, at: Sizes) -> dict[str, Any]:
         "overall_width": at.base.width, "overall_height": peak, "base_top": at.base.top,
         "stage_height": louver.top - at.base.top, "eave_width": 2.0 * cap.eave_r, "slats": louver.slats,
         "slat_spacing": louver.spacing, "slat_gap": louver.gap, "rain_overlap": louver.overlap(spec.rain_angle),
-        "hip_slope": cap.hip_slope, "rafters_each_side": cap.rafters, "heel": cap.heel,
+        "face_pitch": cap.pitch, "hip_slope": cap.hip_slope, "rafters_each_side": cap.rafters, "heel": cap.heel,
     }
 
 

@@ -13,7 +13,7 @@ from itertools import product
 from .assembly import Board, board_solid, board_volume_and_centre
 from .geometry import Bore, Placement, Plane, Vec, add, cross, dot, scale, sub, unit
 from .marks import ALIKE, turns
-from .solid import box, common, corners, extents
+from .solid import box, common, corners
 
 #: How far (mm) the new board may stand out of the old one: far below any saw, above float noise.
 SLACK = ALIKE
@@ -84,9 +84,8 @@ def _joint_ends(board: Board, laid: Placement | None) -> set[float]:
 def lies_within(old: Board, new: Board, place: Placement) -> bool:
     """True when no waste and no bore of the old board reaches into the new one, placed in the old board's frame."""
     cells = board_solid(new)
-    low, high = extents(cells)
-    ends = [place.point(p) for p in product(*zip(low, high, strict=True))]
-    if any(not -SLACK <= p[i] <= old.size[i] + SLACK for p in ends for i in range(3)):
+    points = [place.point(p) for p in corners(cells)]
+    if any(not -SLACK <= p[i] <= old.size[i] + SLACK for p in points for i in range(3)):
         return False
     wastes = [[place.local_plane(plane).moved(SLACK) for plane in cut.planes] for cut in old.cuts if cut.planes]
     if any(common(cell, waste) is not None for cell in cells for waste in wastes):

@@ -92,7 +92,7 @@ def _bed(at: Sizes, side: int) -> Member:
     """A triangular strip between rail and sill, as deep as the rail where its height allows; its marked face lies below."""
     louver, plan = at.louver, at.plan
     slope = math.tan(math.radians(louver.sill_slope))
-    deep = min(louver.frame_t, louver.frame_t / slope)
+    deep = min(louver.frame_t, louver.frame_t / slope, louver.depth)
     under_sill = _slat_plane(at, side, 0).flipped()
     trims = (Trim("slope of the sill", (under_sill,)), *_ends(plan, side, louver.panel_half, "end"))
     frame = Placement.from_axes((0.0, 0.0, 0.0), plan.v(side), (0.0, 0.0, -1.0))

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from .assembly import BORE, CORNER_CUT, CROSSCUT, DADO, NOTCH, RIP, Board, Cut, Part
-from .geometry import Bore, Placement, Plane, Vec, add, dot
+from .geometry import Bore, Placement, Plane, dot
 from .marks import ALIKE, turns
 from .saw import ARRISES, SQUARE, edge_of, end_of, end_spans, setting
 from .solid import FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE, box, common, extents
@@ -75,7 +75,7 @@ def measures(board: Board, stock: Stock) -> dict[Key, Measure]:
     for edge, face in ARRISES:
         start = a.at(edge, face)
         found[ARRIS, "", f"{edge}, {face}", 1, "length"] = Measure(LENGTH, b.at(edge, face) - start)
-        found[ARRIS, "", f"{edge}, {face}", 1, "start"] = Measure(LENGTH, start)
+        found[ARRIS, "", f"{edge}, {face}", 1, "starts at"] = Measure(LENGTH, start)
     seen: Counter[tuple[str, str, str]] = Counter()
     for cut in board.cuts:
         own = (cut.kind, cut.name, place_of(cut))
@@ -122,11 +122,13 @@ def _of_saw(cut: Cut, across: str) -> Iterator[_Row]:
 
 
 def _of_rip(plane: Plane, board: Board) -> Iterator[_Row]:
-    """Where a rip meets the faces at end A, from the reference edge; nothing for one that is nearly level."""
+    """Where a rip meets the faces at end A, from the reference edge, if it does so within the blank."""
     if abs(plane.normal[1]) < ALIKE:
         return
     for face, z in ((MARKED_FACE, board.thickness), (HIDDEN_FACE, 0.0)):
-        yield f"across on the {face}", LENGTH, (plane.offset - plane.normal[2] * z) / plane.normal[1]
+        y = (plane.offset - plane.normal[2] * z) / plane.normal[1]
+        if -0.01 <= y <= board.width + 0.01:
+            yield f"across on the {face}", LENGTH, max(0.0, y)
 
 
 def _of_bore(bore: Bore) -> Iterator[_Row]:
@@ -170,10 +172,15 @@ def _of_joint(cut: Cut, board: Board) -> Iterator[_Row]:
     if cut.kind != NOTCH:
         yield "depth", LENGTH, _depth(_floor(cut), board)
         return
-    for number, plane in enumerate(cut.planes, start=1):
+    for number, plane in enumerate(sorted(cut.planes, key=_way), start=1):
         angles = setting(plane)
         yield f"wall {number} from square", ANGLE, angles.mitre
         yield f"wall {number} bevel", ANGLE, angles.bevel
+
+
+def _way(plane: Plane) -> float:
+    """Where a wall's normal points about Z, from the reference edge anticlockwise (radians, noise apart)."""
+    return round(math.atan2(plane.normal[0], -plane.normal[1]), 6) % math.tau
 
 
 def _reach(cut: Cut, board: Board) -> Iterator[_Row]:
@@ -201,8 +208,8 @@ def _turned_cut(cut: Cut, turn: Placement) -> Cut:
 
 
 def _turned_plane(plane: Plane, turn: Placement) -> Plane:
-    normal: Vec = turn.direction(plane.normal)
-    return Plane(add(normal, (0.0, 0.0, 0.0)), plane.offset + dot(normal, turn.origin))
+    normal = turn.direction(plane.normal)
+    return Plane(normal, plane.offset + dot(normal, turn.origin))
 
 
 def changes_between(old: Part, new: Part) -> tuple[bool, tuple[Change, ...]]:
@@ -227,4 +234,4 @@ def _changes(old: dict[Key, Measure], new: dict[Key, Measure]) -> Iterator[Chang
         a, b = old.get(key), new.get(key)
         known = a or b
         if known is not None and (a is None or b is None or not a.same(b)):
-            yield Change(*key, known.unit, a and a.value, b and b.value)
+            yield Change(*key, known.unit, None if a is None else a.value, None if b is None else b.value)

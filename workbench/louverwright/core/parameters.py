@@ -112,6 +112,9 @@ PARAMETERS: tuple[Parameter, ...] = (
             0.0, 1_000.0),
     # ---- size
     _count("vents", SIZE, 1, "How many equal vents share the ridge.", 1, 24),
+    _length("end_distance", SIZE, 0.0, "With several vents: from each end of the unbroken ridge to the axis of the nearest "
+            "vent; between these the vents are evenly spaced. One vent stands in the middle.", 150.0, 250_000.0,
+            auto="half a vent's share of the ridge"),
     Parameter("width_rule", NUMBER, SIZE, 1.25, "Trade's rule for the width: inches of vent for each foot of its "
               "share of the ridge (1.25 is 104 mm per metre).", 1.0, 1.5),
     _length("width", SIZE, 900.0, "Width of the vent over the cladding.", 300.0, 3_600.0,
@@ -162,6 +165,8 @@ PARAMETERS: tuple[Parameter, ...] = (
     # ---- vent roof
     _angle("roof_pitch", CAP, 35.0, "Pitch of the vent's roof faces from the level (not the slope of its hips).",
            5.0, 70.0),
+    _angle("hip_rafter_slope", CAP, 0.0, "Slope of the vent's hips from the level; if it is given, the faces' pitch follows "
+           "from it and the roof pitch is left aside.", 4.0, 65.0, auto="from the faces' pitch"),
     _length("overhang", CAP, 110.0, "From the plate's edge to the rafters' tails, level.", 40.0, 600.0),
     _length("tail_depth", CAP, 60.0, "Plumb depth of the rafters' tails at the fascia.", 60.0, 300.0),
     _length("heel_height", CAP, 0.0, "Plumb height of the roof sheathing's underside above the plate's outer edge.",

@@ -16,26 +16,26 @@ Say = Callable[[str], None]
 
 
 def write_model(job: Job, scenario: Scenario, folder: Path, say: Say) -> list[Path]:
-    """Makes the vent in a new document and writes ``model.FCStd`` and ``model.step``.
+    """Makes the vent, or the row of them, in a new document and writes ``model.FCStd`` and ``model.step``.
 
     Raises what FreeCAD raises, RuntimeError where the model does not come out as laid out.
     """
     import FreeCAD
 
-    from ..features.vent import make_vent
+    from ..features.row import make_row, row_shape
 
     document = FreeCAD.newDocument("Vent")
     try:
         say("building the model")
-        vent = make_vent(document, **_with_stock_path(scenario))
-        count = len(vent.Shape.Solids)
-        if count != len(job.assembly.pieces):
-            raise RuntimeError(f"The model has {count} solids for {len(job.assembly.pieces)} pieces.")
+        shape = row_shape(make_row(document, **_with_stock_path(scenario)))
+        count, wanted = len(shape.Solids), int(job.figures["pieces_of_all_vents"])
+        if count != wanted:
+            raise RuntimeError(f"The model has {count} solids for {wanted} pieces.")
         folder.mkdir(parents=True, exist_ok=True)
         say(f"writing model.FCStd ({count} pieces)")
         model = write_whole(folder / "model.FCStd", lambda path: document.saveCopy(str(path)))
         say("writing model.step")
-        step = write_whole(folder / "model.step", lambda path: vent.Shape.exportStep(str(path)))
+        step = write_whole(folder / "model.step", lambda path: shape.exportStep(str(path)))
         return [model, step]
     finally:
         FreeCAD.closeDocument(document.Name)

@@ -34,6 +34,8 @@ STAGE_ROWS = (
     result_row("App::PropertyString", "StageId", "Stage", "The stage, as reports and references call it."),
     result_row("App::PropertyLinkHidden", "Vent", "Stage", "The vent that the stage belongs to.", True),
 )
+#: The property by which the links to a vent are known.
+ROW_NUMBER = "RowNumber"
 STAGE_NAMES = {"base": "Base", "louver": "LouverStage", "roof": "RoofStage"}
 
 
@@ -117,6 +119,11 @@ def stages_of(vent: FreeCAD.DocumentObject) -> list[FreeCAD.DocumentObject]:
     return owned_by(vent, "StageId")
 
 
+def links_of(vent: FreeCAD.DocumentObject) -> list[FreeCAD.DocumentObject]:
+    """The links that stand for the other vents of the row, in their order."""
+    return sorted(owned_by(vent, ROW_NUMBER), key=lambda link: link.RowNumber)
+
+
 def vent_of(obj: FreeCAD.DocumentObject) -> FreeCAD.DocumentObject | None:
     """The vent that an object is, or belongs to."""
     if is_vent(obj):
@@ -179,7 +186,7 @@ def _make_stages(vent: FreeCAD.DocumentObject) -> list[FreeCAD.DocumentObject]:
 
 def delete_parts(vent: FreeCAD.DocumentObject) -> None:
     """Deletes all that belongs to a vent, but not the vent, nor what the user has put into it."""
-    for obj in [*parts_of(vent), *stages_of(vent)]:
+    for obj in [*links_of(vent), *parts_of(vent), *stages_of(vent)]:
         vent.Document.removeObject(obj.Name)
 
 

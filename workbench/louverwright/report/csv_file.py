@@ -9,8 +9,9 @@ import io
 from .job import Job
 from .part_sheet import PartSheet, part_sheets
 
-HEAD = ("mark", "part", "pieces", "hand", "stock", "blank", "finished", "grain", "faces out", "where", "weight each",
-        "order of cuts", "meets", "nested setting", "advice", "step", "what", "set or face", "lay or size", "mark at")
+HEAD = ("mark", "part", "pieces", "vents", "pieces for all vents", "hand", "stock", "blank", "finished", "grain",
+        "faces out", "where", "weight each", "order of cuts", "meets", "nested setting", "advice", "step", "what",
+        "set or face", "lay or size", "mark at")
 
 #: A spreadsheet takes a cell that begins with one of these for a formula.
 _FORMULA = ("=", "+", "-", "@", "\t", "\r")
@@ -21,17 +22,20 @@ def to_csv(job: Job) -> str:
     out = io.StringIO()
     writer = csv.writer(out, lineterminator="\r\n")
     writer.writerow(HEAD)
-    writer.writerow(["", _safe(f"{job.spec.project or 'Louvered roof vent'}"), "", "", job.writer.unit,
-                     f"fingerprint {job.fingerprint}", f"revision {job.revision}", job.date] + [""] * (len(HEAD) - 8))
+    head = ["", _safe(f"{job.spec.project or 'Louvered roof vent'}"), "for one vent", str(job.vents),
+            f"make {job.vents} of each" if job.vents > 1 else "", "", job.writer.unit, f"fingerprint {job.fingerprint}",
+            f"revision {job.revision}", job.date]
+    writer.writerow(head + [""] * (len(HEAD) - len(head)))
     for sheet in part_sheets(job):
-        for row in _rows(sheet):
+        for row in _rows(sheet, job):
             writer.writerow([_safe(cell) for cell in row])
     return "\ufeff" + out.getvalue()
 
 
-def _rows(sheet: PartSheet) -> list[tuple[str, ...]]:
-    head = (sheet.mark, sheet.name, sheet.count, sheet.hand, sheet.stock, sheet.blank, sheet.finished, sheet.grain,
-            sheet.outside, sheet.where, sheet.weight, sheet.order, sheet.meets, sheet.nested, " ".join(sheet.advice))
+def _rows(sheet: PartSheet, job: Job) -> list[tuple[str, ...]]:
+    head = (sheet.mark, sheet.name, sheet.count, str(job.vents), str(job.count(sheet.part)), sheet.hand, sheet.stock,
+            sheet.blank, sheet.finished, sheet.grain, sheet.outside, sheet.where, sheet.weight, sheet.order, sheet.meets,
+            sheet.nested, " ".join(sheet.advice))
     steps = [(row.number, row.title, row.set_to, row.lay, row.mark_at) for row in sheet.cuts]
     steps += [("", row.name, row.face, row.size, row.position) for row in sheet.joints]
     return [(*head, *step) for step in steps]

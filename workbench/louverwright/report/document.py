@@ -3,35 +3,38 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import Any
 
 from ..core.figures import OUTPUTS, Output
 from ..core.kinds import STAGES
 from ..core.parameters import ANGLE, BY_NAME, LENGTH, NUMBER, PARAMETERS, STOCK, SWITCH, VENT, Parameter
+from ..core.row import end_distance, positions
 from ..core.units import format_angle, format_pitch
 from .board_drawing import board_drawing
 from .job import Job, Writer
 from .page import Block, Bullets, Cell, Column, Figure, Heading, PageBreak, Pairs, Para, Report, Row, Table, Together
 from .part_sheet import PartSheet, part_sheets
 from .setups import beyond_rows, corner_rows, crosscut_rows, joint_setups, nested_rows, rip_rows
-from .words import CAUTIONS, HOW_TO_READ, SAW_CAUTIONS, advice_lines, holding_lines
+from .words import CAUTIONS, HOW_TO_READ, SAW_CAUTIONS, advice_lines, holding_lines, setup_words, several_words
 
 
 def document(job: Job) -> Report:
     """The report of a job, ready for any writer."""
     title = job.spec.project or "Louvered roof vent"
+    what = "a louvered roof vent" if job.vents == 1 else f"{job.vents} louvered roof vents: make {job.vents} of each"
     blocks = (*_summary(job), *_cut_list(job), *_setups(job), PageBreak(), *_parts(job), *_parameters(job))
     return Report(
-        title=title, subtitle="Cut report of a louvered roof vent", title_block=title_block(job),
+        title=title, subtitle=f"Cut report of {what}", title_block=title_block(job),
         blocks=blocks, footer=f"{title} · model {job.fingerprint} · revision {job.revision} · {job.date}")
 
 
 def title_block(job: Job) -> tuple[tuple[str, str], ...]:
     """Label and value pairs that match paper and model."""
+    several = (("Vents", f"{job.vents}: make {job.vents} of each"),) if job.vents > 1 else ()
     return (("Project", job.spec.project or "–"), ("Date", job.date), ("Units", job.writer.unit),
             ("Revision", job.revision), ("Fingerprint", job.fingerprint),
-            ("Made with", f"Louverwright {job.version}"))
+            ("Made with", f"Louverwright {job.version}"), *several)
 
 
 def output_text(job: Job, output: Output) -> str:
@@ -51,7 +54,7 @@ def survey_rows(job: Job) -> tuple[tuple[str, str], ...]:
             ("Opens at the foot, left", write.length(job.figures["opening_left"])),
             ("Opens at the foot, right", write.length(job.figures["opening_right"]))]
     if spec.ridge_length:
-        rows.insert(2, ("Unbroken ridge", f"{write.length(spec.ridge_length)} for {spec.vents} vent"
+        rows.insert(2, ("Unbroken ridge", f"{write.far.length(spec.ridge_length)} for {spec.vents} vent"
                         + ("s" if spec.vents > 1 else "")))
     if spec.ridge_offset:
         rows.append(("Axis left of the ridge", write.length(spec.ridge_offset)))
@@ -64,11 +67,27 @@ def section_rows(job: Job, *sections: str) -> tuple[tuple[str, str], ...]:
                  if output.section in sections)
 
 
+def row_rows(job: Job) -> tuple[tuple[str, str], ...]:
+    """Where the vents stand on the ridge, and what all of them come to."""
+    write, figures = job.writer, job.figures
+    places = ", ".join(write.far.length(place) for place in positions(job.spec))
+    return (("Axes, from the ridge's −X end", places), ("From axis to axis", write.far.length(figures["vent_spacing"])),
+            ("From the ridge's ends to the nearest axis", write.far.length(end_distance(job.spec))),
+            ("Pieces, one vent", str(figures["pieces"])),
+            (f"Pieces, all {job.vents} vents", str(figures["pieces_of_all_vents"])),
+            ("Weight, one vent", write.weight(figures["total_weight"])),
+            (f"Weight, all {job.vents} vents", write.weight(figures["weight_of_all_vents"])))
+
+
 def _summary(job: Job) -> Iterator[Block]:
     spec = job.spec
     yield Heading("Summary", 1, anchor="summary")
     if spec.notes:
         yield Para(spec.notes)
+    if job.vents > 1:
+        yield Heading(f"{job.vents} vents on one ridge", 2)
+        yield Para(several_words(job.vents))
+        yield Pairs(row_rows(job), 2)
     yield Heading("Survey of the barn's roof", 2)
     if spec.survey_note:
         yield Para(spec.survey_note)
@@ -90,17 +109,41 @@ def _summary(job: Job) -> Iterator[Block]:
 
 def _cut_list(job: Job) -> Iterator[Block]:
     """All parts in one table, with counts that reconcile."""
-    columns = (Column("Mark", 0.7), Column("Part", 2.2), Column("Pieces", 0.6, "right"), Column("Stock", 2.2),
+    pieces = [Column("Pieces", 0.6, "right")]
+    if job.vents > 1:
+        pieces = [Column("Pieces, one vent", 0.7, "right"), Column(f"Pieces{job.for_all}", 0.7, "right")]
+    columns = (Column("Mark", 0.7), Column("Part", 2.2), *pieces, Column("Stock", 2.2),
                Column("Blank L × W × T", 1.9), Column("Weight, each", 0.8, "right"))
     sheets = part_sheets(job)
     yield Heading("Cut list", 1, anchor="cut-list")
     for stage, (_, name) in STAGES.items():
         own = [s for s in sheets if s.part.kind.stage == stage]
-        rows = tuple((Cell(s.mark, bold=True, link=anchor(s)), s.name, s.count, s.stock, s.blank, s.weight) for s in own)
-        weight = sum(s.part.weight * s.part.count for s in own)
-        yield Table(columns, rows, caption=name,
-                    note=f"{sum(s.part.count for s in own)} pieces, {job.writer.weight(weight)}.")
-    yield Para(f"{sum(s.part.count for s in sheets)} pieces under {len(sheets)} marks in all.")
+        yield Table(columns, tuple(_cut_list_row(s, job) for s in own), caption=name, note=_total(own, job))
+    yield Para(_grand_total(sheets, job))
+
+
+def _cut_list_row(sheet: PartSheet, job: Job) -> tuple[str | Cell, ...]:
+    """A part in the cut list; where there are several vents, its pieces for one and for all."""
+    counts = (sheet.count,) if job.vents == 1 else (sheet.count, str(job.count(sheet.part)))
+    return (Cell(sheet.mark, bold=True, link=anchor(sheet)), sheet.name, *counts, sheet.stock, sheet.blank, sheet.weight)
+
+
+def _total(sheets: list[PartSheet], job: Job) -> str:
+    """What a stage comes to, for one vent and for all."""
+    write = job.writer
+    weight = sum(s.part.weight * s.part.count for s in sheets)
+    one = f"{sum(s.part.count for s in sheets)} pieces, {write.weight(weight)}"
+    if job.vents == 1:
+        return f"{one}."
+    return (f"{one}, for one vent; {sum(job.count(s.part) for s in sheets)} pieces, {write.weight(weight * job.vents)}, "
+            f"for all {job.vents} vents.")
+
+
+def _grand_total(sheets: Sequence[PartSheet], job: Job) -> str:
+    one = f"{sum(s.part.count for s in sheets)} pieces under {len(sheets)} marks in all."
+    if job.vents == 1:
+        return one
+    return f"One vent: {one} All {job.vents} vents: {sum(job.count(s.part) for s in sheets)} pieces."
 
 
 def anchor(sheet: PartSheet) -> str:
@@ -109,29 +152,31 @@ def anchor(sheet: PartSheet) -> str:
 
 
 def _setups(job: Job) -> Iterator[Block]:
+    cuts = f"Cuts{job.for_all}"
     yield Heading("Set-up sheet", 1, anchor="set-ups")
     yield Para("Stand before the saw with the fence behind the piece: the piece you keep lies to the left of the "
                "blade. Bevels change before mitres, so that the fewest scales move. Left and right tell where the "
-               "saw's handle swings. Each part's block says which of its edges and faces the names stand for.")
+               "saw's handle swings. Each part's block says which of its edges and faces the names stand for."
+               + (f" {setup_words(job.vents)}" if job.vents > 1 else ""))
     yield Table(
         (Column("No.", 0.7), Column("Blade", 0.7), Column("Mitre", 0.9), Column("How the pieces lie", 2.4),
-         Column("Ends", 4.0), Column("Cuts", 0.5, "right")),
+         Column("Ends", 4.0), Column(cuts, 0.5, "right")),
         tuple((r.number, r.bevel, r.mitre, r.lie, r.ends, r.count) for r in crosscut_rows(job)),
         caption="Crosscuts", note="Mitre from a square cut; blade from upright. A part with a double cheek has two cuts "
         "at that end.")
     corners = corner_rows(job)
     if corners:
         yield Table((Column("Set", 1.6), Column("How the piece lies", 2.4), Column("Cuts at", 4.0),
-                     Column("Cuts", 0.5, "right")), corners, caption="Corner cuts: by the points in the part's block",
+                     Column(cuts, 0.5, "right")), corners, caption="Corner cuts: by the points in the part's block",
                     note="Angles from square across the board.")
     yield Table(
-        (Column("No.", 0.6), Column("Blade", 0.7), Column("Parts", 7.0), Column("Cuts", 0.5, "right")),
+        (Column("No.", 0.6), Column("Blade", 0.7), Column("Parts", 7.0), Column(cuts, 0.5, "right")),
         tuple((r.number, r.bevel, r.parts, r.count) for r in rip_rows(job)),
         caption="Rips", note="The wider face up, so that a tilted blade leans away from the fence.")
     joints = tuple((r.joint, r.size, r.parts, r.count) for r in joint_setups(job))
     if joints:
         yield Table((Column("Joint", 1.6), Column("Angle and size", 4.0), Column("Parts", 2.0),
-                     Column("Joints", 0.6, "right")), joints, caption="Dados, laps, notches and bores")
+                     Column(f"Joints{job.for_all}", 0.6, "right")), joints, caption="Dados, laps, notches and bores")
     nested = nested_rows(job)
     if nested:
         yield Table((Column("Mark", 0.6), Column("Stood at, from the table", 1.2), Column("Mitre", 0.8),
@@ -155,7 +200,8 @@ def _parts(job: Job) -> Iterator[Block]:
 
 
 def _part(sheet: PartSheet, job: Job) -> Together:
-    title = f"{sheet.mark} · {sheet.name} · cut {sheet.count}"
+    every = f" · {job.count(sheet.part)} for all {job.vents} vents; for each" if job.vents > 1 else ""
+    title = f"{sheet.mark} · {sheet.name}{every} · cut {sheet.count}"
     figure = Figure(board_drawing(sheet.part, job.writer))
     blocks: list[Block] = [Heading(title, 2, anchor=anchor(sheet)), figure, Pairs(sheet.facts, 2, small=True)]
     rows = [(row.number, row.title, row.set_to, row.lay, row.mark_at) for row in sheet.cuts]
@@ -171,11 +217,13 @@ def _part(sheet: PartSheet, job: Job) -> Together:
 def _resolved(job: Job) -> dict[str, object]:
     """What automatic parameters came out as."""
     at = job.sizes
-    return {"width": at.base.width, "base_height": at.base.top, "louver_height": at.louver.top - at.base.top,
+    row = {"end_distance": end_distance(job.spec)} if job.spec.ridge_length else {}
+    return {**row, "width": at.base.width, "base_height": at.base.top, "louver_height": at.louver.top - at.base.top,
             "post_face": at.base.post_face, "corner_board_face": at.base.corner_face, "slat_count": at.louver.slats,
             "ring_slope": at.louver.ring_slope, "sill_slope": at.louver.sill_slope,
             "trim_lap": at.louver.trim_lap,
-            "heel_height": at.cap.heel, "rafters_per_side": at.cap.rafters}
+            "heel_height": at.cap.heel,
+            "hip_rafter_slope": at.cap.hip_slope, "rafters_per_side": at.cap.rafters}
 
 
 def parameter_text(job: Job, name: str) -> str:

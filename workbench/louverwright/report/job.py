@@ -9,11 +9,12 @@ from collections.abc import Mapping
 from dataclasses import asdict, dataclass, is_dataclass
 from typing import Any
 
-from ..core.assembly import Assembly
+from ..core.assembly import Assembly, Part
 from ..core.dimensions import Sizes, sizes
 from ..core.figures import figures
 from ..core.layout import layout
 from ..core.parameters import BY_NAME
+from ..core.row import vents_alike
 from ..core.spec import Spec, vent_values
 from ..core.units import LengthStyle, format_angle, format_area, format_length, format_size, format_weight
 
@@ -38,6 +39,20 @@ class Job:
     @property
     def figures(self) -> Mapping[str, Any]:
         return figures(self.spec)
+
+    @property
+    def vents(self) -> int:
+        """How many vents alike are made by this report."""
+        return vents_alike(self.spec)
+
+    def count(self, part: Part) -> int:
+        """How many of a part to cut, for all vents."""
+        return part.count * self.vents
+
+    @property
+    def for_all(self) -> str:
+        """What a count's column says behind its word where there are several vents: ', all 3 vents'."""
+        return f", all {self.vents} vents" if self.vents > 1 else ""
 
     @property
     def writer(self) -> Writer:
@@ -85,6 +100,11 @@ class Writer:
     def fine(self) -> Writer:
         """The same unit to 0.1 mm or 1/64 in, for clearances and fits."""
         return Writer(LengthStyle("mm", 0.1) if self.style.system == "mm" else LengthStyle(self.style.system, 64))
+
+    @property
+    def far(self) -> Writer:
+        """The same for distances along the barn: feet and inches instead of hundreds of inches."""
+        return Writer(LengthStyle("ft-in", self.style.step)) if self.style.system == "in" else self
 
     @property
     def unit(self) -> str:

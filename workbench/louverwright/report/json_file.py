@@ -11,6 +11,7 @@ from typing import Any
 
 from ..core.assembly import CORNER_CUT, CROSSCUT, RIP, Cut, Part
 from ..core.geometry import Placement, Vec
+from ..core.row import positions
 from ..core.saw import ARRISES, edge_of, end_of, end_spans, setting
 from .document import title_block
 from .job import Job, plain
@@ -32,18 +33,22 @@ def cuts_record(job: Job) -> dict[str, Any]:
         "title_block": dict(title_block(job)),
         "parameters": {name: plain(value) for name, value in job.spec.values.items()},
         "results": dict(job.figures),
-        "parts": [_part(sheet) for sheet in part_sheets(job)],
+        "vents": job.vents, "positions": list(positions(job.spec)),
+        "parts": [_part(sheet, job) for sheet in part_sheets(job)],
         "joints": [{"first": j.first, "second": j.second, "kind": j.kind, "gap": j.gap} for j in job.assembly.joints],
         "counts": {"parts": len(job.assembly.parts), "pieces": len(job.assembly.pieces)},
+        "counts_for_all": {"pieces": sum(job.count(part) for part in job.assembly.parts),
+                           "weight": sum(part.weight * job.count(part) for part in job.assembly.parts)},
     }
 
 
-def _part(sheet: PartSheet) -> dict[str, Any]:
+def _part(sheet: PartSheet, job: Job) -> dict[str, Any]:
     part = sheet.part
     found = nested(part)
     return {
         "mark": part.mark, "kind": part.kind.id, "name": sheet.name, "hand": part.hand, "count": part.count,
-        "stock": plain(part.stock), "blank": list(part.board.size), "weight_each": part.weight,
+        "count_for_all": job.count(part), "stock": plain(part.stock), "blank": list(part.board.size),
+        "weight_each": part.weight,
         "names": dict(part.names), "cuts": [_cut(cut) for cut in part.board.cuts],
         "arrises": _arrises(part),
         "nested": None if found is None else {"slope": found[0], "mitre": found[1], "fence_height": found[2]},

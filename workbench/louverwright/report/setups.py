@@ -3,7 +3,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from ..core.assembly import CORNER_CUT, CROSSCUT, RIP, Cut, Part
@@ -32,28 +32,29 @@ class _End:
     part: Part
     end: str
     row: SawRow
+    count: int
 
     @property
     def text(self) -> str:
-        return f"{self.part.mark} {self.part.called(self.end)} ×{self.part.count}"
+        return f"{self.part.mark} {self.part.called(self.end)} ×{self.count}"
 
 
-def _ends(parts: Iterable[Part]) -> Iterator[_End]:
+def _ends(job: Job) -> Iterator[_End]:
     """Every sawn end of every part; an end without a cut of its own is square, if anything is left of it."""
-    for part in parts:
+    for part in job.assembly.parts:
         if part.stock.form == "mesh":
             continue
         for end in (END_A, END_B):
             cuts = [cut for cut in part.board.cuts if cut.kind == CROSSCUT and end_of(cut) == end]
             square = [row_of(Setting(0.0, 0.0, 0.0), end)] if keeps_end(part, end) else []
             for row in [saw_row(cut) for cut in cuts] or square:
-                yield _End(part, end, row)
+                yield _End(part, end, row, job.count(part))
 
 
 def crosscut_rows(job: Job) -> tuple[SetupRow, ...]:
     """Rows for the ends, the bevel changed before the mitre; square ends of all lies share one row."""
     groups: dict[tuple[object, ...], list[_End]] = {}
-    for end in _ends(job.assembly.parts):
+    for end in _ends(job):
         square = end.row.mitre < SQUARE and end.row.bevel < SQUARE
         groups.setdefault((0.0, 0.0) if square else end.row.key(), []).append(end)
     keys = sorted(groups, key=lambda key: (key[0], key[1], key[2:]))
@@ -65,7 +66,7 @@ def _row(number: str, ends: list[_End], write: Writer) -> SetupRow:
     square = row.mitre < SQUARE and row.bevel < SQUARE
     mitre = "square" if not row.turn else f"{write.angle(row.mitre)} {row.turn}"
     bevel = "upright" if row.bevel < SQUARE else write.angle(row.bevel)
-    count = str(sum(end.part.count for end in ends))
+    count = str(sum(end.count for end in ends))
     return SetupRow(number, bevel, mitre, "any" if square else _lie(ends), ", ".join(_texts(ends)), count)
 
 
@@ -76,7 +77,7 @@ def _texts(ends: list[_End]) -> Iterator[str]:
         of_mark.setdefault(end.part.mark, []).append(end)
     for mark, own in of_mark.items():
         both = {end.end for end in own} == {END_A, END_B}
-        yield f"{mark} both ends ×{own[0].part.count}" if both else own[0].text
+        yield f"{mark} both ends ×{own[0].count}" if both else own[0].text
 
 
 def _lie(ends: list[_End]) -> str:
@@ -99,8 +100,8 @@ def corner_rows(job: Job) -> tuple[tuple[str, str, str, str], ...]:
         for cut in part.board.cuts:
             if cut.kind == CORNER_CUT:
                 groups.setdefault(corner_words(cut, part, job.writer), []).append((part, cut))
-    return tuple((set_to, lay, ", ".join(f"{part.mark} {cut.name} ×{part.count}" for part, cut in cuts),
-                  str(sum(part.count for part, _ in cuts))) for (set_to, lay), cuts in sorted(groups.items()))
+    return tuple((set_to, lay, ", ".join(f"{part.mark} {cut.name} ×{job.count(part)}" for part, cut in cuts),
+                  str(sum(job.count(part) for part, _ in cuts))) for (set_to, lay), cuts in sorted(groups.items()))
 
 
 @dataclass(frozen=True)
@@ -124,16 +125,16 @@ def rip_rows(job: Job) -> tuple[RipRow, ...]:
         for cut in part.board.cuts:
             if cut.kind == RIP:
                 bevels.setdefault(round(abs(setting(cut.planes[0]).bevel), 2), []).append((part, cut))
-    rows = [("upright", f"{write.length(width)} wide: " + ", ".join(f"{p.mark} ×{p.count}" for p in parts),
-             sum(p.count for p in parts)) for width, parts in sorted(widths.items())]
+    rows = [("upright", f"{write.length(width)} wide: " + ", ".join(f"{p.mark} ×{job.count(p)}" for p in parts),
+             sum(job.count(p) for p in parts)) for width, parts in sorted(widths.items())]
     for bevel, cuts in sorted(bevels.items()):
-        rows.append((write.angle(bevel), "; ".join(dict.fromkeys(_rip_text(p, c, write) for p, c in cuts)),
-                     sum(p.count for p, _ in cuts)))
+        rows.append((write.angle(bevel), "; ".join(dict.fromkeys(_rip_text(p, c, job) for p, c in cuts)),
+                     sum(job.count(p) for p, _ in cuts)))
     return tuple(RipRow(f"Rip {i}", bevel, text, str(count)) for i, (bevel, text, count) in enumerate(rows, start=1))
 
 
-def _rip_text(part: Part, cut: Cut, write: Writer) -> str:
-    return f"{part.mark} {cut.name} ×{part.count} ({rip_words(cut, part, write)[1].split('; blade')[0]})"
+def _rip_text(part: Part, cut: Cut, job: Job) -> str:
+    return f"{part.mark} {cut.name} ×{job.count(part)} ({rip_words(cut, part, job.writer)[1].split('; blade')[0]})"
 
 
 @dataclass(frozen=True)
@@ -153,8 +154,8 @@ def joint_setups(job: Job) -> tuple[JointSetup, ...]:
         for row in joint_rows(part, job.writer):
             name = "dados, through" if row.name.endswith("dados, through") else row.name
             groups.setdefault((name, row.size), []).append((part, row.count))
-    return tuple(JointSetup(name, size, ", ".join(dict.fromkeys(f"{p.mark} ×{p.count}" for p, _ in parts)),
-                            str(sum(p.count * each for p, each in parts)))
+    return tuple(JointSetup(name, size, ", ".join(dict.fromkeys(f"{p.mark} ×{job.count(p)}" for p, _ in parts)),
+                            str(sum(job.count(p) * each for p, each in parts)))
                  for (name, size), parts in groups.items())
 
 

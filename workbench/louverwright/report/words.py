@@ -41,6 +41,17 @@ HOW_TO_READ = (
 )
 
 
+def several_words(vents: int) -> str:
+    """What the summary says of a job for several vents."""
+    return (f"Make {vents} of each: the {vents} vents are alike. Sizes, areas and weights are one vent's, and so are "
+            f"pieces and their places, unless all {vents} vents are named.")
+
+
+def setup_words(vents: int) -> str:
+    """What the set-up sheet says of its counts."""
+    return f"All counts on this sheet, those behind a mark as well, are for all {vents} vents: set up once, cut for all."
+
+
 def advice_lines(job: Job) -> tuple[str, ...]:
     """What is allowed but worth a look: overlap, air, pitch, cladding."""
     spec, at, write = job.spec, job.sizes, job.writer

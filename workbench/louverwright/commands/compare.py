@@ -1,0 +1,76 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""Compare with an earlier report: which pieces already cut can be kept, written beside that report and opened."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import FreeCAD
+import FreeCADGui
+from FreeCAD import Qt
+from PySide import QtGui
+
+from ..exchange.compare import read_report, write_comparison
+from ..exchange.papers import job_from_values
+from ..exchange.scenario import ScenarioError
+from ..features.migrations import refuse_newer
+from ..features.model import REFUSALS, folder_of_document
+from ..features.properties import values_of
+from ..places import ICONS
+from ..report.compare_words import Pair
+from .cut_report import chosen_vent, open_in_viewer
+from .messages import say
+
+NAME = "Louverwright_Compare"
+
+
+class Compare:
+    """Compares the selected vent, or the only one, with the exact numbers of an earlier report."""
+
+    def GetResources(self) -> dict[str, str]:
+        """Icon, name and tooltip."""
+        return {"Pixmap": str(ICONS / "compare.svg"),
+                "MenuText": Qt.translate(NAME, "Compare with an earlier report"),
+                "ToolTip": Qt.translate(NAME, "List which lengths and angles changed since a report was written (its "
+                                              "cuts.json), and which pieces already cut can be kept.")}
+
+    def IsActive(self) -> bool:
+        """Whether it is clear which vent is meant."""
+        return chosen_vent() is not None
+
+    def Activated(self) -> None:
+        """Asks for the earlier report, compares, writes beside it and opens; failures are told in a message."""
+        vent = chosen_vent()
+        earlier = ask_report(folder_of_document(vent.Document) or Path.home()) if vent is not None else None
+        if earlier is None:
+            return
+        try:
+            written = compare_with(vent, earlier)
+        except (*REFUSALS, ScenarioError) as error:
+            say(Qt.translate(NAME, "The vent was not compared.") + f"\n\n{error}")
+        except OSError as error:
+            say(Qt.translate(NAME, "The comparison could not be written to this folder:")
+                + f" {earlier.parent}\n\n{error.strerror or error}.")
+        else:
+            if not open_in_viewer(written[0]):
+                say(Qt.translate(NAME, "The comparison is written, but this system has no viewer for it:")
+                    + "\n\n" + "\n".join(str(path) for path in written))
+
+
+def compare_with(vent: FreeCAD.DocumentObject, earlier: Path) -> list[Path]:
+    """Writes the comparison of a vent with an earlier report beside that report: compare.html, compare.json.
+
+    Raises one of ``REFUSALS``, ScenarioError for a file that cannot be compared with, or OSError.
+    """
+    refuse_newer(vent)
+    before = read_report(earlier)
+    after = job_from_values(values_of(vent), vent.Revision or "1", folder_of_document(vent.Document))
+    return write_comparison(Pair(before, after), earlier.parent)
+
+
+def ask_report(start: Path) -> Path | None:
+    """The earlier report's file that the user picks; None for none."""
+    picked, _ = QtGui.QFileDialog.getOpenFileName(
+        FreeCADGui.getMainWindow(), Qt.translate(NAME, "Exact numbers of the earlier report (cuts.json)"), str(start),
+        Qt.translate(NAME, "Exact numbers of a report") + " (*.json)")
+    return Path(picked) if picked else None

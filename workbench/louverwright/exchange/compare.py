@@ -1,0 +1,161 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""Two states of a vent, read from scenarios or from the exact numbers of earlier reports, and their comparison written."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import replace
+from pathlib import Path
+from typing import Any
+
+from .. import __version__
+from ..core.checks import checked_spec
+from ..core.parameters import BY_NAME, STOCK
+from ..core.spec import SpecError
+from ..core.stock import FORMS, Stock, StockList, StockListError
+from ..places import SHIPPED, stock_list
+from ..report.compare import comparison_report, to_compare_json
+from ..report.compare_words import Pair
+from ..report.html import to_html
+from ..report.job import Job
+from ..report.json_file import FORMAT, FORMAT_VERSION, cuts_record
+from .papers import job_from_values, write_whole
+from .scenario import ScenarioError, scenario_from
+
+#: File name → what it holds, in the order of writing.
+PAPERS = {"compare.html": "the comparison for a browser", "compare.json": "its exact numbers"}
+#: Numbers of a report made again may differ by so much (mm, degrees, kg) on another machine.
+_NOISE = 1e-6
+_OLDER = ("It was written by another version of Louverwright, which lays out the same parameters otherwise. Compare with the "
+          "version that wrote it, or write that report again.")
+
+
+def read_state(path: Path) -> Job:
+    """The job of a scenario file, or of a cuts.json that was written earlier.
+
+    Raises ScenarioError with every finding, each under the file's name.
+    """
+    return _job(path, _json(path))
+
+
+def read_report(path: Path) -> Job:
+    """The job of a cuts.json alone; a scenario is refused.  Raises ScenarioError as ``read_state`` does."""
+    data = _json(path)
+    if not isinstance(data, Mapping) or "format" not in data:
+        raise ScenarioError([(path.name, "It holds no exact numbers of a report. Choose a cuts.json.")])
+    return _job(path, data)
+
+
+def _json(path: Path) -> Any:
+    try:
+        return json.loads(path.read_text(encoding="utf-8-sig"))
+    except OSError as error:
+        raise ScenarioError([(path.name, f"The file cannot be read: {error.strerror or error}.")]) from error
+    except (ValueError, RecursionError) as error:
+        raise ScenarioError([(path.name, f"It is not JSON: {error}.")]) from error
+
+
+def _job(path: Path, data: Any) -> Job:
+    """The job of parsed JSON; findings under the file's name."""
+    try:
+        if isinstance(data, Mapping) and "format" in data:
+            return job_from_record(data)
+        scenario = scenario_from(data, path.parent)
+        return job_from_values(scenario.values, scenario.revision, scenario.folder)
+    except (ScenarioError, StockListError) as error:
+        findings = list(error.findings)
+    except SpecError as error:
+        findings = [(f.field and f"parameters.{f.field}", f.sentence) for f in error.findings]
+    raise ScenarioError([(f"{path.name}: {key}" if key else path.name, sentence) for key, sentence in findings])
+
+
+def job_from_record(record: Mapping[str, Any]) -> Job:
+    """The job that a cuts.json was written from, made again from its parameters.
+
+    Raises ScenarioError for another format, for parameters that are not known, and where the report made again would not
+    be the one in the file; SpecError for parameters that cannot be built.
+    """
+    if record.get("format") != FORMAT or record.get("format_version") != FORMAT_VERSION:
+        raise ScenarioError([("format", f"It must be “{FORMAT}”, version {FORMAT_VERSION}: a cuts.json of a report.")])
+    given = record.get("parameters")
+    if not isinstance(given, Mapping):
+        raise ScenarioError([("parameters", "It must be an object of names and values.")])
+    unknown = [(f"parameters.{name}", "It is not a parameter of this version.") for name in given if name not in BY_NAME]
+    values, stock = _values_and_stock(given, unknown)
+    if unknown:
+        raise ScenarioError(unknown)
+    job = Job(checked_spec(values, stock), str(record.get("date", "")), str(record.get("revision", "1")), __version__)
+    _require_same(record, job)
+    return job
+
+
+def _values_and_stock(given: Mapping[str, Any], findings: list[tuple[str, str]]) -> tuple[dict[str, Any], StockList]:
+    """Values with stock by its name, and a list that has the very items that the report was made with."""
+    values = dict(given)
+    items: dict[str, Stock] = {}
+    for name in [name for name in given if name in BY_NAME and BY_NAME[name].kind == STOCK]:
+        item = _stock(given[name])
+        if item is None:
+            findings.append((f"parameters.{name}", "It is not an item of stock."))
+        else:
+            items[item.name], values[name] = item, item.name
+    name = str(given.get("stock_list", ""))
+    base = stock_list(name if name in SHIPPED else SHIPPED[0])
+    rest = tuple(item for item in base.items if item.name not in items)
+    return values, replace(base, items=(*items.values(), *rest))
+
+
+def _stock(given: Any) -> Stock | None:
+    try:
+        item = Stock(**{**given, "lengths": tuple(map(float, given["lengths"]))})
+        numbers = (item.thickness, item.width, item.density, *item.lengths)
+        good = (item.form in FORMS and isinstance(item.name, str) and isinstance(item.material, str)
+                and all(isinstance(each, (int, float)) and each > 0.0 for each in numbers))
+    except (TypeError, ValueError, KeyError):
+        return None
+    return item if good else None
+
+
+def _require_same(record: Mapping[str, Any], job: Job) -> None:
+    """Refuses a report that would not come out the same: what was cut by it is then not known."""
+    if record.get("fingerprint") != job.fingerprint:
+        raise ScenarioError([("fingerprint", f"The file says {record.get('fingerprint')}, and its parameters make model "
+                              f"{job.fingerprint}: they were changed after the report was written, or another version "
+                              "of Louverwright wrote it. Choose the report as it was written.")])
+    made = {part["mark"]: _cut_data(part) for part in cuts_record(job)["parts"]}
+    try:
+        told = {part["mark"]: _cut_data(part) for part in record["parts"]}
+    except (TypeError, KeyError, AttributeError):
+        raise ScenarioError([("parts", "They are not the parts of a report.")]) from None
+    other = [mark for mark in dict.fromkeys([*told, *made]) if not _alike(told.get(mark), made.get(mark))]
+    if other:
+        raise ScenarioError([("parts", f"{', '.join(other[:8])}{' …' if len(other) > 8 else ''} would be cut otherwise "
+                              f"today. {_OLDER}")])
+
+
+def _cut_data(part: Mapping[str, Any]) -> Any:
+    """What a part of the file is cut by, and for which pieces."""
+    wastes = [(cut.get("waste"), cut.get("bore")) for cut in part["cuts"]]
+    return [list(part["blank"]), wastes, sorted(piece["id"] for piece in part["pieces"])]
+
+
+def _alike(a: Any, b: Any) -> bool:
+    if isinstance(a, Mapping) and isinstance(b, Mapping):
+        return a.keys() == b.keys() and all(_alike(a[key], b[key]) for key in a)
+    if isinstance(a, (list, tuple)) and isinstance(b, (list, tuple)):
+        return len(a) == len(b) and all(map(_alike, a, b))
+    if isinstance(a, (int, float)) and isinstance(b, (int, float)):
+        return abs(a - b) < _NOISE
+    return bool(a == b)
+
+
+def write_comparison(pair: Pair, folder: Path, names: Iterable[str] = tuple(PAPERS)) -> list[Path]:
+    """Writes ``compare.html`` and ``compare.json`` into ``folder`` (made if need be).  Raises OSError."""
+    makers: dict[str, Callable[[Path], object]] = {
+        "compare.html": lambda path: path.write_text(to_html(comparison_report(pair), pair.after.spec.paper_size),
+                                                     encoding="utf-8"),
+        "compare.json": lambda path: path.write_text(to_compare_json(pair), encoding="utf-8"),
+    }
+    folder.mkdir(parents=True, exist_ok=True)
+    return [write_whole(folder / name, makers[name]) for name in names]
