@@ -93,7 +93,7 @@ def rules(spec: Spec) -> list[Rule]:
         *_each("louver.frieze", "louver.stile louver.post", BEARING),
         *_each("louver.screen", "louver.sill louver.head", BEARING, least=1),
         *_each("louver.screen", "louver.stile", BEARING, least=2),
-        *_each("louver.screen", "louver.slat louver.mullion", BEARING),
+        *_each("louver.screen", "louver.slat louver.mullion louver.bed", BEARING),
         *_each("louver.batten", "louver.screen", BEARING, least=1),
         *_each("louver.batten.level", "louver.batten.upright", BEARING, least=2),
         # roof stage
