@@ -4,16 +4,18 @@
 from __future__ import annotations
 
 import pytest
+
 from louverwright.core.checks import checked_spec
 from louverwright.core.joints import missing, undeclared
 from louverwright.core.layout import layout
 from louverwright.places import stock_list
 
 FOUND = {
-    "a slope of a ten-thousandth of a degree kept the soles off the legs": dict(
-        sides=6, width=988.2, pitch_left=29.26, pitch_right=0.0001, king_post_stock="120x120"),
-    "a panel shallower than the rail had its sill bed in the screen": dict(
-        sides=6, width=816.4, panel_depth=40.0, batten_stock="18x45", stage_clearance=1.0, king_post_stock="120x120"),
+    "a slope of a ten-thousandth of a degree kept the soles off the legs": {
+        "sides": 6, "width": 988.2, "pitch_left": 29.26, "pitch_right": 0.0001, "king_post_stock": "120x120"},
+    "a panel shallower than the rail had its sill bed in the screen": {
+        "sides": 6, "width": 816.4, "panel_depth": 40.0, "batten_stock": "18x45", "stage_clearance": 1.0,
+        "king_post_stock": "120x120"},
 }
 
 
