@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
@@ -42,3 +42,18 @@ def shots(tmp_path_factory: pytest.TempPathFactory) -> Path:
 def shot(shots: Path) -> Callable[[str], QtGui.QImage]:
     """``shot("panel")`` saves the screen as panel.png and returns it."""
     return lambda name: grab(shots / f"{name}.png")
+
+
+@pytest.fixture
+def in_workbench() -> Iterator[None]:
+    """The workbench chosen; every document closed again afterwards."""
+    import FreeCAD
+    import FreeCADGui
+
+    if FreeCADGui.activeWorkbench().name() != "LouverwrightWorkbench":
+        FreeCADGui.activateWorkbench("LouverwrightWorkbench")
+    settle()
+    yield
+    for name in FreeCAD.listDocuments():
+        FreeCAD.closeDocument(name)
+    settle(0.1)

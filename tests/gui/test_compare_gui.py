@@ -17,15 +17,7 @@ from louverwright.commands.new_vent import new_vent
 COMPARE = "Louverwright_Compare"
 
 
-@pytest.fixture(autouse=True)
-def workbench():
-    if FreeCADGui.activeWorkbench().name() != "LouverwrightWorkbench":
-        FreeCADGui.activateWorkbench("LouverwrightWorkbench")
-    settle()
-    yield
-    for name in FreeCAD.listDocuments():
-        FreeCAD.closeDocument(name)
-    settle(0.1)
+pytestmark = pytest.mark.usefixtures("in_workbench")
 
 
 @pytest.fixture

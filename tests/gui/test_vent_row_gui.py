@@ -24,15 +24,7 @@ ROW = "Louverwright_VentsAlongRidge"
 THREE = {"ridge_length": 12_000.0, "vents": 3, "width": 900.0}
 
 
-@pytest.fixture(autouse=True)
-def workbench():
-    if FreeCADGui.activeWorkbench().name() != "LouverwrightWorkbench":
-        FreeCADGui.activateWorkbench("LouverwrightWorkbench")
-    settle()
-    yield
-    for name in FreeCAD.listDocuments():
-        FreeCAD.closeDocument(name)
-    settle(0.1)
+pytestmark = pytest.mark.usefixtures("in_workbench")
 
 
 @pytest.fixture

@@ -22,7 +22,7 @@ from ..core.assembly import (
 from ..core.geometry import Z_AXIS, Vec, cross, dot
 from ..core.kinds import BASE
 from ..core.marks import turns_of
-from ..core.saw import ARRISES, SQUARE, EndSpan, edge_of, end_of, end_spans, setting, span_at
+from ..core.saw import SQUARE, EndSpan, edge_of, end_of, end_spans, setting, span_at
 from ..core.solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE
 from ..core.spec import Spec
 from ..core.units import format_pitch
@@ -79,7 +79,6 @@ class PartSheet:
     nested: str
     complements: str
     rafter: str
-    lengths: tuple[tuple[str, str, str, str], ...]
     advice: tuple[str, ...]
 
     @property
@@ -110,7 +109,7 @@ def _sheet(part: Part, job: Job, meets: str) -> PartSheet:
         joints=tuple(joint_rows(part, write)), order=_order(part), meets=meets, nested=nested_text(part, write),
         complements=_complements(part, write),
         rafter=_rafter_text(part, job),
-        lengths=tuple(_lengths(part, write)), advice=tuple(_advice(part, spec, write)))
+        advice=tuple(_advice(part, spec, write)))
 
 
 # ---- facts
@@ -346,17 +345,6 @@ def corner_words(cut: Cut, part: Part, write: Writer) -> tuple[str, str]:
     if abs(angles.bevel) < SQUARE:
         return text, lay
     return f"{text}, bevel {write.angle(abs(angles.bevel))}", f"{lay}; blade leans over the piece"
-
-
-def _lengths(part: Part, write: Writer) -> Iterable[tuple[str, str, str, str]]:
-    """Each long arris: from, to and length, where the ends are not both square."""
-    a, b = end_spans(part.board)
-    if max(a.positions) < 0.01 and min(b.positions) > part.board.length - 0.01:
-        return
-    for edge, face in ARRISES:
-        start, stop = a.at(edge, face), b.at(edge, face)
-        yield (f"{part.called(edge)}, {part.called(face)}", write.bare(start), write.bare(stop),
-               write.bare(max(0.0, stop - start)))
 
 
 def _complements(part: Part, write: Writer) -> str:
