@@ -74,8 +74,13 @@ PROVOKED: list[tuple[str, dict[str, Any], str, str, str]] = [
      "cannot be wider than its stock, 88.9 mm"),
     ("us", {"corner_board_face": 40.0, "corner_board_stock": "5/4x4"}, "corner board", "corner_board_face",
      "Corner board face is 40 mm: the eave-side board is narrower by its thickness and needs 20 mm. Set it to 45.4 mm"),
-    ("us", {"width": 1_300.0}, "blank", "cladding_stock",
-     "B7 (Cladding, gable side) must be 1300 mm wide, and it is sold 1219.2 mm"),
+    ("us", {"length": 1_500.0, "roof_pitch": 48.0}, "ridge", "ridge_stock",
+     "the ridge must be 154.1 mm deep, and the stock is 139.7 mm wide"),
+    ("us", {"length": 2_000.0}, "length", "length", "the longer of length and width may be twice the other, here 450 mm"),
+    ("us", {"length": 1_200.0, "sides": 6}, "rectangle", "length", "only a plan of 4 sides can be a rectangle"),
+    ("us", {"length": 950.0}, "ridge", "length", "its roof's ridge would be 50 mm long"),
+    ("us", {"length": 1_200.0, "rafters_per_side": 2}, "ridge", "rafters_per_side", "Set an odd number of rafters"),
+    ("us", {"length": 1_200.0, "mast_diameter": 20.0}, "mast", "mast_diameter", "there is no king post under a ridge"),
     ("odd", {"king_post_stock": "short post"}, "blank", "king_post_stock", "long, and it is sold 100 mm long"),
     ("us", {"width": 300.0}, "panel", "width", "Width is 300 mm: posts and stiles leave 39 mm clear between them"),
     ("us", {"width": 400.0, "mullion": "always"}, "panel", "width", "posts and stiles leave 50.5 mm clear"),
@@ -358,6 +363,10 @@ def wanted(draw: st.DrawFn) -> tuple[str, dict[str, Any]]:
         values["sides"], values["facing"] = draw(st.sampled_from([6, 8])), draw(st.sampled_from(["side", "corner"]))
         values["width"] = draw(st.floats(700.0, 1_300.0))
         values["king_post_stock"] = "6x6" if name == "us" else "120x120"
+    elif draw(st.booleans()):
+        values["length"] = values.setdefault("width", 800.0) * draw(st.floats(0.5, 2.0))
+        if draw(st.booleans()):
+            values["ridge_stock"] = "2x8" if name == "us" else "45x195"
     if draw(st.integers(0, 5)) == 0:
         values["seat"], values["pitch_left"] = "one slope", draw(st.floats(0.0, 35.0))
     if values.get("cladding") == "boards":
@@ -416,6 +425,12 @@ SORTS: dict[str, tuple[str, dict[str, Any]]] = {
     "no screen": ("us", {"screen": False, "panel_depth": 85.0}),
     "second rail": ("us", {"base_height": 500.0, "bottom_rail_height": 200.0}),
     "grain up the slope": ("us", {"sheathing_grain": "up the slope"}),
+    "rectangle": ("us", {"length": 1_350.0}),
+    "rectangle across the ridge": ("eu", {"length": 700.0, "width": 1_000.0}),
+    "rectangle, corner first": ("us", {"length": 1_200.0, "facing": "corner"}),
+    "rectangle, mitred": ("eu", {"length": 1_100.0, "corner": "mitred", "rafters_per_side": 3}),
+    "rectangle on a saltbox": ("us", {"length": 1_500.0, "pitch_left": 36.87, "pitch_right": 18.43, "ridge_offset": 60.0}),
+    "rectangle of boards": ("eu", {"length": 1_400.0, "cladding": "boards", "cladding_stock": "20x145"}),
     "octagon": ("eu", {"sides": 8, "width": 1_150.0, "king_post_stock": "120x120"}),
     "octagon, corner first": ("us", {"sides": 8, "width": 1_200.0, "king_post_stock": "6x6", "facing": "corner"}),
     "hexagon": ("us", {"sides": 6, "width": 1_000.0}),

@@ -42,7 +42,7 @@ def _leg(spec: Spec, at: Sizes, side: int, end: int) -> Member:
         Trim("foot to the roof", at.roof.slopes(-spec.scribe_allowance, -spec.seat_depth), NOTCH),
         *_over_cap(spec, at, "relief over the ridge cap"),
         Trim("corner edge", (at.rule.stop(side, end, base.inner_r, base.frame_r),)),
-        Trim("edge to the opening", (plan.short_of(side, end, base.frame_r * plan.slope - base.post_face),)),
+        Trim("edge to the opening", (plan.short_of(side, end, at.opening(side)),)),
         Trim("half lap for the top rail",
              (plan.inner(side, base.frame_r - base.frame_t / 2.0), above(base.top - base.frame_w)), HALF_LAP, "base.rail.top"),
     )
@@ -52,7 +52,7 @@ def _leg(spec: Spec, at: Sizes, side: int, end: int) -> Member:
 
 def _top_rail(at: Sizes, side: int) -> Member:
     return rail(at, "base.rail.top", f"base.leg.{at.plan.sort(side)}", side, at.base.frame_r, at.base.top - at.base.frame_w,
-                (at.base.frame_r * at.plan.slope - at.base.post_face))
+                at.opening(side))
 
 
 def rail(at: Sizes, kind: str, post_kind: str, side: int, r: float, under: float, opening: float) -> Member:
@@ -67,7 +67,7 @@ def rail(at: Sizes, kind: str, post_kind: str, side: int, r: float, under: float
 
 def _bottom_rail(spec: Spec, at: Sizes, side: int) -> Member:
     base, plan = at.base, at.plan
-    opening = base.frame_r * plan.slope - base.post_face
+    opening = at.opening(side)
     low = spec.bottom_rail_height
     trims = tuple(Trim("end against the leg", (plan.past(side, end, opening),)) for end in ENDS)
     return Member("base.rail.bottom", side, plan.level(side), (low, low + base.frame_w),
@@ -77,7 +77,7 @@ def _bottom_rail(spec: Spec, at: Sizes, side: int) -> Member:
 def _soles(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
     """Raked pieces on the roof line between the legs: one on each slope that the side's clear width reaches."""
     plan, base = at.plan, at.base
-    opening = base.frame_r * plan.slope - base.post_face
+    opening = at.opening(side)
     ridge = Plane((0.0, 1.0, 0.0), at.roof.ridge)
     for slope, over in ((0, ridge.flipped()),) if at.roof.single else ((0, ridge.flipped()), (1, ridge)):
         reach = [-1e6] if at.roof.single else [over.height(plan.point(side, base.frame_r, end * opening, 0.0))
@@ -88,10 +88,10 @@ def _soles(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
 
 def _sole(spec: Spec, at: Sizes, side: int, slope: int, over: Plane, reach: list[float]) -> Member:
     plan, base = at.plan, at.base
-    opening = base.frame_r * plan.slope - base.post_face
+    opening = at.opening(side)
     bed = seat(spec, at)[slope]
     along = at.roof.rake(plan, side, slope)
-    frame = Placement.from_axes((0.0, 0.0, 0.0), along, plan.u(side))
+    frame = Placement.from_axes(plan.point(side, 0.0, 0.0, 0.0), along, plan.u(side))
     low = _lowest_on(frame, bed, (base.inner_r, base.frame_r))
     trims = [Trim("foot on the roof", (bed,))]
     trims += [Trim("plumb cut at the leg", (plan.past(side, end, opening),)) for end in ENDS]
@@ -135,28 +135,28 @@ def _under_rings(spec: Spec, at: Sizes, side: int) -> tuple[Trim, ...]:
 
 
 def _cladding(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
-    """One sheet, or upright boards of equal width."""
+    """One sheet, equal sheets where one is not wide enough, or upright boards of equal width."""
     base, plan = at.base, at.plan
     r0, r1 = base.frame_r, base.frame_r + base.cladding_t
     kind = f"base.cladding.{at.plan.sort(side)}"
     ends = [at.rule.stop(side, end, r0, r1) for end in ENDS]
     common = (*_clearances(spec, at), *_under_rings(spec, at, side),
               *(Trim("edge at the corner", (plane,)) for plane in ends))
-    if spec.cladding == "sheet":
-        yield Member(kind, side, plan.upright(side), _ANY, (r0, r1), tuple(common), sheet=True)
-        return
+    sheet = spec.cladding == "sheet"
     half = _reach_along(at, side, ends[1], r1)
     boards = board_edges(2.0 * half, spec.cladding_stock.width, spec.board_gap)
+    if sheet and len(boards) == 1:
+        yield Member(kind, side, plan.upright(side), _ANY, (r0, r1), tuple(common), sheet=True)
+        return
     for index, (left, right) in enumerate(boards):
         edges = (Plane(plan.v(side), right - half), Plane(plan.v(side), left - half).flipped())
         trims = (*common, *(Trim("edge", (plane,)) for plane in edges))
-        yield Member(kind, side, plan.upright(side), _ANY, (r0, r1), trims, index=index)
+        yield Member(kind, side, plan.upright(side), _ANY, (r0, r1), trims, index=index, sheet=sheet)
 
 
 def _reach_along(at: Sizes, side: int, stop: Plane, r: float) -> float:
     """How far along the side, at distance ``r`` from the axis, a stop plane lets a slab run (mm)."""
-    v, u = at.plan.v(side), at.plan.u(side)
-    return (stop.offset - r * dot(stop.normal, u)) / dot(stop.normal, v)
+    return -stop.height(at.plan.point(side, r, 0.0, 0.0)) / dot(stop.normal, at.plan.v(side))
 
 
 def board_edges(whole: float, widest: float, gap: float) -> list[tuple[float, float]]:
@@ -174,7 +174,7 @@ def _corner_board(spec: Spec, at: Sizes, side: int, end: int) -> Member:
         *_clearances(spec, at),
         *_under_rings(spec, at, side),
         Trim("corner edge", (at.rule.stop(side, end, r0, r1),)),
-        Trim("edge", (plan.short_of(side, end, r1 * plan.slope - base.corner_face),)),
+        Trim("edge", (plan.short_of(side, end, plan.half(side, r1) - base.corner_face),)),
     )
     return Member(f"base.corner.{at.plan.sort(side)}", side, plan.upright(side), _ANY, (r0, r1), trims, end,
                   swapped=end == LEFT)

@@ -26,7 +26,10 @@ def roof_members(spec: Spec, at: Sizes) -> Iterator[Member]:
     """Every stick of the roof stage.  A hip's side is the number of its corner (between sides k and k + 1)."""
     for side in range(at.plan.sides):
         yield _plate(at, side)
-    yield _king_post(at)
+    if at.cap.post_flats:
+        yield _king_post(at)
+    else:
+        yield _ridge(at)
     for side in range(at.plan.sides):
         yield _hip(at, side)
         yield from _rafters(at, side)
@@ -76,24 +79,44 @@ def _king_post(at: Sizes) -> Member:
     return Member("roof.kingpost", 0, frame, (-a, a), (-a, a), trims, bores=bores)
 
 
+def _ridge(at: Sizes) -> Member:
+    """Between the two hipped ends, backed to both long faces and as deep as the rafters' plumb cuts."""
+    cap, plan = at.cap, at.plan
+    side = next(side for side in range(plan.sides) if plan.long(side))
+    trims = (*(Trim("backing", (_under_sheathing(at, each),), partner="roof.sheathing") for each in range(plan.sides)),
+             *(Trim("end for the common", (plan.outer(plan.neighbour(side, end), cap.head_r),), partner="roof.common")
+               for end in ENDS))
+    return Member("roof.ridge", side, plan.level(side), (cap.ridge_bottom, ENDLESS), (-cap.head_r, cap.head_r), trims)
+
+
 def _hip(at: Sizes, corner: int) -> Member:
     cap, plan = at.cap, at.plan
     out, across = plan.toward(corner), plan.across(corner)
     sides = (corner, corner + 1)
     slope = math.radians(cap.hip_slope)
     along = add(scale(out, -math.cos(slope)), scale(Z_AXIS, math.sin(slope)))
-    peak = plan.point(corner, cap.plate_r, cap.plate_r * plan.slope, cap.under(cap.plate_r))
+    peak = plan.corner_point(corner, cap.plate_r, cap.under(cap.plate_r))
     frame = Placement.from_axes(peak, along, across)
     tip = cap.plate_r / math.cos(math.pi / plan.sides)
     trims = (
         *(Trim("backing", (_under_sheathing(at, side),), partner="roof.sheathing") for side in sides),
-        Trim("plumb cut at the king post", (Plane(out, cap.post_apothem).flipped(),), partner="roof.kingpost"),
+        *_hip_head(at, corner),
         *(Trim("tail, plumb cheek", (plan.outer(side, cap.tail_r),), partner="roof.fascia") for side in sides),
         Trim("level tail for the soffit", (below(cap.soffit_top),), partner="roof.soffit"),
-        Trim("seat on the plate", (below(cap.plate_top), Plane(out, tip).flipped()), NOTCH, "roof.plate"),
+        Trim("seat on the plate", (below(cap.plate_top), plan.past_corner(corner, tip).flipped()), NOTCH, "roof.plate"),
     )
     half = cap.rafter_t / 2.0
     return Member("roof.hip", corner, frame, (-cap.rafter_d, 0.0), (-half, half), trims)
+
+
+def _hip_head(at: Sizes, corner: int) -> list[Trim]:
+    """At the king post one plumb cut; at the end of a ridge two cheeks between the commons that meet there."""
+    cap, plan = at.cap, at.plan
+    if cap.post_flats:
+        return [Trim("plumb cut at the king post", (plan.past_corner(corner, cap.post_apothem).flipped(),),
+                     partner="roof.kingpost")]
+    return [Trim("plumb cheek against the common", (plan.inner(side, cap.head_r),), partner="roof.common")
+            for side in (corner, corner + 1)]
 
 
 def _under_sheathing(at: Sizes, side: int) -> Plane:
@@ -102,11 +125,22 @@ def _under_sheathing(at: Sizes, side: int) -> Plane:
     return at.plan.slope_plane(side, cap.pitch, cap.plate_r, cap.under(cap.plate_r))
 
 
-def rafter_lines(at: Sizes) -> list[float]:
-    """Where along a side its jacks and common stand, evenly between the plate's corners (mm)."""
-    half = at.cap.plate_r * at.plan.slope
-    bay = 2.0 * half / (at.cap.rafters + 1)
-    return [bay * (i + 1) - half for i in range(at.cap.rafters)]
+def rafter_lines(at: Sizes, side: int) -> list[float]:
+    """Where along a side its jacks and commons stand (mm): evenly between the plate's corners.
+
+    On a rectangle's long side what stands in the square is pulled apart to the ends of the ridge, and commons stand
+    evenly between.
+    """
+    cap, ridge = at.cap, at.plan.half(side, 0.0)
+    half = cap.plate_r * at.plan.slope
+    bay = 2.0 * half / (cap.rafters + 1)
+    lines = [bay * (i + 1) - half for i in range(cap.rafters)]
+    if not ridge:
+        return lines
+    step = 2.0 * ridge / (cap.ridge_commons + 1)
+    return [*(line - ridge for line in lines if line < -1e-6),
+            *(step * i - ridge for i in range(cap.ridge_commons + 2)),
+            *(line + ridge for line in lines if line > 1e-6)]
 
 
 def _hip_side(at: Sizes, side: int, end: int) -> Plane:
@@ -119,14 +153,14 @@ def _rafters(at: Sizes, side: int) -> Iterator[Member]:
     cap, plan = at.cap, at.plan
     q = math.radians(cap.pitch)
     up = add(scale(plan.u(side), -math.cos(q)), scale(Z_AXIS, math.sin(q)))
-    for index, along in enumerate(rafter_lines(at), start=1):
-        common = abs(along) < 1e-6
-        end = 0 if common else (RIGHT if along > 0 else LEFT)
+    for index, along in enumerate(rafter_lines(at, side), start=1):
+        common = abs(along) < plan.half(side, 0.0) + 1e-6
+        end = 0 if abs(along) < 1e-6 else (RIGHT if along > 0 else LEFT)
         frame = Placement.from_axes(plan.point(side, cap.plate_r, along, cap.under(cap.plate_r)), up, plan.v(side))
-        head = plan.inner(side, cap.post_apothem) if common else _hip_side(at, side, end)
+        head = plan.inner(side, cap.head_r) if common else _hip_side(at, side, end)
+        bears_on = "roof.hip" if not common else "roof.kingpost" if cap.post_flats else "roof.ridge"
         trims = (
-            Trim("plumb cut at the king post" if common else "cut against the hip", (head,),
-                 partner="roof.kingpost" if common else "roof.hip"),
+            Trim(_HEADS[bears_on], (head,), partner=bears_on),
             Trim("plumb tail", (plan.outer(side, cap.tail_r),), partner="roof.fascia"),
             Trim("level tail for the soffit", (below(cap.soffit_top),), partner="roof.soffit"),
             Trim("seat on the plate", (below(cap.plate_top), plan.inner(side, cap.plate_r)), NOTCH, "roof.plate"),
@@ -136,11 +170,16 @@ def _rafters(at: Sizes, side: int) -> Iterator[Member]:
                      trims, end, index)
 
 
+#: What a rafter's head is called by what it bears on.
+_HEADS = {"roof.hip": "cut against the hip", "roof.kingpost": "plumb cut at the king post",
+          "roof.ridge": "plumb cut at the ridge"}
+
+
 def _bed_mould(at: Sizes, side: int) -> Iterator[Member]:
     """Between the rafters, on the plate's edge: the soffit's nailer and the bed through which the stage is screwed."""
     cap, plan = at.cap, at.plan
     half = cap.rafter_t / 2.0
-    lines = rafter_lines(at)
+    lines = rafter_lines(at, side)
     v = plan.v(side)
     left_ends = [_hip_side(at, side, LEFT), *(Plane(v, line + half).flipped() for line in lines)]
     right_ends = [*(Plane(v, line - half) for line in lines), _hip_side(at, side, RIGHT)]
@@ -172,6 +211,8 @@ def _sheathing(spec: Spec, at: Sizes, side: int) -> Member:
     cap, plan = at.cap, at.plan
     trims = [Trim("plumb eave edge", (plan.outer(side, cap.eave_r),)),
              *(Trim("hip edge", (plan.mitre(side, end),), partner="roof.sheathing") for end in ENDS)]
+    if plan.long(side):
+        trims.append(Trim("ridge edge", (plan.inner(side, 0.0),), partner="roof.sheathing"))
     if cap.mast:
         trims.append(Trim("clear of the mast", (plan.inner(side, cap.mast / 2.0 + MAST_GAP),)))
     frame = plan.sloping(side, cap.pitch, cap.plate_r, cap.under(cap.plate_r))

@@ -13,7 +13,7 @@ from functools import lru_cache
 from typing import Any
 
 from . import checks_cap, checks_louver
-from .dimensions import SOLE_ROOM, Sizes, opening_half, sizes, sole_top, width_of
+from .dimensions import SOLE_ROOM, Sizes, opening_halves, sizes, sole_top, square_of, width_of
 from .layout import layout
 from .parameters import BY_NAME
 from .plan import ENDS
@@ -23,6 +23,8 @@ from .stock import StockList
 
 #: A leg shorter than this below its rail cannot hold the base to the roof (mm).
 LEAST_LEG = 40.0
+#: A rectangle is this much longer than wide at most.
+LONGEST_RATIO = 2.0
 #: An opening in the roof narrower than this airs nothing (mm).
 LEAST_OPENING = 20.0
 
@@ -59,6 +61,10 @@ def _width(spec: Spec) -> Iterator[Finding]:
         yield Finding("width", "width", length_text(width), f"by the width rule from the ridge; it must be between "
                       f"{length_text(row.low)} and {length_text(row.high)}",
                       "Give the width, or another number of vents.")
+    elif spec.length and max(width, spec.length) > LONGEST_RATIO * min(width, spec.length) + 1e-6:
+        yield Finding("length", "length", length_text(spec.length), f"the longer of length and width may be twice the other, "
+                      f"here {length_text(width / LONGEST_RATIO)} to {length_text(LONGEST_RATIO * width)}",
+                      "Make it more nearly square.")
 
 
 def _frame(spec: Spec, at: Sizes) -> Iterator[Finding]:
@@ -77,7 +83,10 @@ def _plan(spec: Spec, at: Sizes) -> Iterator[Finding]:
     base = at.base
     if spec.sides not in (4, 6, 8):
         yield Finding("sides", "sides", str(spec.sides), "a plan has 4, 6 or 8 sides", "Choose one of these.")
-    half = (base.frame_r + base.cladding_t + base.corner_t) * at.plan.slope
+    if spec.sides != 4 and spec.length and at.plan.rectangle:
+        yield Finding("rectangle", "length", length_text(spec.length), f"only a plan of 4 sides can be a rectangle, and this "
+                      f"has {spec.sides}", "Set it to 0, or take 4 sides.")
+    half = min(at.plan.half(side, base.frame_r + base.cladding_t + base.corner_t) for side in (0, 1))
     if base.corner_face > half - 5.0:
         yield Finding("corner board", "corner_board_face", length_text(base.corner_face),
                       f"the boards of both corners would meet in the middle of a side {length_text(2.0 * half)} long",
@@ -87,7 +96,7 @@ def _plan(spec: Spec, at: Sizes) -> Iterator[Finding]:
 def _seat(spec: Spec, at: Sizes) -> Iterator[Finding]:
     """The ridge passes between the legs of a square plan, and every leg reaches from the roof to its rail."""
     base = at.base
-    opening = base.frame_r * at.plan.slope - base.post_face
+    opening = at.opening(0)
     astride = at.plan.sides == 4 and not at.plan.turned and not at.roof.single
     most = max(0.0, opening - 30.0 if astride else base.frame_r / 2.0)
     if abs(spec.ridge_offset) > most and not at.roof.single:
@@ -111,9 +120,8 @@ def _seat(spec: Spec, at: Sizes) -> Iterator[Finding]:
 def _highest(spec: Spec, at: Sizes, side: int, end: int) -> float:
     """The highest point of the seat under a leg (mm)."""
     base, plan = at.base, at.plan
-    opening = base.frame_r * plan.slope - base.post_face
     ys = [plan.point(side, r, end * along, 0.0)[1] for r in (base.inner_r, base.frame_r)
-          for along in (opening, r * plan.slope)]
+          for along in (at.opening(side), plan.half(side, r))]
     if not at.roof.single and min(ys) < at.roof.ridge < max(ys):
         ys.append(at.roof.ridge)
     return max(_seat_height(spec, at, y) for y in ys)
@@ -127,7 +135,7 @@ def _seat_height(spec: Spec, at: Sizes, y: float) -> float:
 
 def _opening(spec: Spec, at: Sizes) -> Iterator[Finding]:
     """The opening in the roof, inside the legs, has some width."""
-    most = opening_half(at, 0.0)
+    most = min(opening_halves(at, 0.0))
     if spec.opening_margin > most - LEAST_OPENING / 2.0:
         yield Finding("opening", "opening_margin", length_text(spec.opening_margin),
                       f"the legs leave {length_text(2.0 * most)} between them, and the opening in the roof must be "

@@ -8,7 +8,7 @@ from collections.abc import Iterator
 
 from .cap import FASCIA_DROP, STEP_BORE, rafter_lines
 from .dimensions import MAST_WOOD, NOTCH_SHARE, Sizes
-from .spec import Finding, Spec, length_text, most_text
+from .spec import Finding, Spec, least_text, length_text, most_text
 
 #: Least width of a bearing on the plate, of the plate on the frame, and of a seat (mm).
 LEAST_BEARING = 20.0
@@ -16,6 +16,8 @@ LEAST_BEARING = 20.0
 LEAST_NAILER = 20.0
 #: A bay between rafters narrower than this leaves no room to nail (mm, centre to centre).
 LEAST_BAY = 120.0
+#: Room for a hand's width of nailing between the two commons at a short ridge (mm).
+LEAST_RIDGE = 20.0
 #: A king post shorter than this does not hold the hips' heads (mm).
 LEAST_POST = 60.0
 
@@ -81,6 +83,8 @@ def _plate(spec: Spec, at: Sizes) -> Iterator[Finding]:
 
 def _king_post(spec: Spec, at: Sizes) -> Iterator[Finding]:
     cap, plan = at.cap, at.plan
+    if not cap.post_flats:
+        return
     name, has = f"“{spec.king_post_stock.name}”", length_text(2.0 * cap.post_apothem)
     need = cap.rafter_t / (2.0 * plan.slope)
     if cap.post_flats > plan.sides:
@@ -103,7 +107,10 @@ def _king_post(spec: Spec, at: Sizes) -> Iterator[Finding]:
 
 def _mast(spec: Spec, at: Sizes) -> Iterator[Finding]:
     cap, base = at.cap, at.base
-    if not cap.mast:
+    if cap.mast and not cap.post_flats:
+        yield Finding("mast", "mast_diameter", length_text(spec.mast_diameter),
+                      "there is no king post under a ridge to carry it", "Set it to 0 for none, or make the vent square.")
+    if not cap.mast or not cap.post_flats:
         return
     if cap.rafters % 2:
         yield Finding("mast", "rafters_per_side", str(cap.rafters),
@@ -123,9 +130,32 @@ def _mast(spec: Spec, at: Sizes) -> Iterator[Finding]:
                       "Make the roof steeper, or leave the mast out.")
 
 
+def _ridge(spec: Spec, at: Sizes) -> Iterator[Finding]:
+    """What a rectangle's hip roof asks for."""
+    cap, plan = at.cap, at.plan
+    if cap.post_flats:
+        return
+    if cap.rafters % 2 == 0:
+        yield Finding("ridge", "rafters_per_side", str(cap.rafters),
+                      "a common must stand at mid-side of a rectangle's short sides, to meet the ridge's end",
+                      "Set an odd number of rafters, or −1 for automatic.")
+    deep = cap.under(0.0) - cap.ridge_bottom
+    if deep > spec.ridge_stock.width:
+        yield Finding("ridge", "ridge_stock", f"“{spec.ridge_stock.name}”",
+                      f"to cover the rafters' plumb cuts the ridge must be {least_text(deep)} deep, and the stock is "
+                      f"{most_text(spec.ridge_stock.width)} wide",
+                      "Choose wider stock, or make the rafters shallower or the roof flatter.")
+    length = 2.0 * max(plan.pull)
+    if length < cap.rafter_t + LEAST_RIDGE:
+        yield Finding("ridge", "length", length_text(spec.length), f"its roof's ridge would be {length_text(length)} long, and "
+                      f"two commons side by side need {least_text(cap.rafter_t + LEAST_RIDGE)}",
+                      f"Make it and the width differ by {least_text(cap.rafter_t + LEAST_RIDGE)} or more, or set it to 0 for a "
+                      "square.")
+
+
 def _bays(spec: Spec, at: Sizes) -> Iterator[Finding]:
     cap = at.cap
-    if not rafter_lines(at):
+    if not rafter_lines(at, 0):
         return
     bay = 2.0 * cap.plate_r * at.plan.slope / (cap.rafters + 1)
     if bay < LEAST_BAY:
@@ -134,4 +164,4 @@ def _bays(spec: Spec, at: Sizes) -> Iterator[Finding]:
                       f"Take {max(0, math.floor(2.0 * cap.plate_r * at.plan.slope / LEAST_BAY) - 1)} or fewer.")
 
 
-CHECKS = (_notch, _tail, _eave, _plate, _king_post, _mast, _bays)
+CHECKS = (_notch, _tail, _eave, _plate, _king_post, _ridge, _mast, _bays)

@@ -6,7 +6,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 
-from .dimensions import DADO_WOOD, Sizes, slat_height, slats_needed
+from .dimensions import DADO_WOOD, PanelSize, Sizes, slat_height, slats_needed
 from .louver import screen_heights
 from .spec import Finding, Spec, length_text, most_text
 
@@ -23,10 +23,13 @@ PROUD = 0.5
 
 
 def _panel_width(spec: Spec, at: Sizes) -> Iterator[Finding]:
-    louver = at.louver
-    clear = louver.clear_half - louver.mullion_t / 2.0 if louver.mullion_t else 2.0 * louver.clear_half
+    def clear_of(panel: PanelSize) -> float:
+        return panel.clear_width / 2.0 if panel.mullion_t else panel.clear_width
+
+    narrow = min(at.louver.panels, key=clear_of)
+    clear = clear_of(narrow)
     if clear < LEAST_CLEAR:
-        more = math.ceil((LEAST_CLEAR - clear) * (2.0 if louver.mullion_t else 1.0))
+        more = math.ceil((LEAST_CLEAR - clear) * (2.0 if narrow.mullion_t else 1.0))
         yield Finding("panel", "width", length_text(at.base.width),
                       f"posts and stiles leave {length_text(max(0.0, clear))} clear between them and must leave "
                       f"{length_text(LEAST_CLEAR)}", f"Make it {length_text(at.base.width + more)} or more.")
@@ -51,7 +54,7 @@ def _battens(spec: Spec, at: Sizes) -> Iterator[Finding]:
     if not louver.screen_t:
         return
     low, high = screen_heights(louver)
-    most = min(louver.panel_half - LEAST_CLEAR / 2.0, (high - low - LEAST_CLEAR) / 2.0)
+    most = min(min(panel.half for panel in louver.panels) - LEAST_CLEAR / 2.0, (high - low - LEAST_CLEAR) / 2.0)
     if louver.batten_w > most:
         yield Finding("batten", "batten_stock", f"“{spec.batten_stock.name}”",
                       f"battens {length_text(louver.batten_w)} wide would meet behind the screen; "
@@ -115,15 +118,16 @@ def _sill(spec: Spec, at: Sizes) -> Iterator[Finding]:
 
 def _dados(spec: Spec, at: Sizes) -> Iterator[Finding]:
     louver = at.louver
+    mullion_t = max(panel.mullion_t for panel in louver.panels)
     if spec.dado_depth > louver.stile_t - DADO_FLOOR:
         yield Finding("dado", "dado_depth", length_text(spec.dado_depth),
                       f"a stile {length_text(louver.stile_t)} thick must keep {length_text(DADO_FLOOR)} behind it",
                       f"Set it to {most_text(louver.stile_t - DADO_FLOOR)} or less.")
-    if louver.mullion_t and 2.0 * spec.dado_depth > louver.mullion_t - DADO_FLOOR:
+    if mullion_t and 2.0 * spec.dado_depth > mullion_t - DADO_FLOOR:
         yield Finding("dado", "dado_depth", length_text(spec.dado_depth),
                       f"dados on both faces leave less than {length_text(DADO_FLOOR)} of the mullion",
-                      f"Set it to {most_text((louver.mullion_t - DADO_FLOOR) / 2.0)} or less.")
-    if louver.mullion_t and louver.depth > at.base.frame_w:
+                      f"Set it to {most_text((mullion_t - DADO_FLOOR) / 2.0)} or less.")
+    if mullion_t and louver.depth > at.base.frame_w:
         yield Finding("mullion", "panel_depth", length_text(louver.depth),
                       f"the mullion is cut from frame stock {length_text(at.base.frame_w)} wide",
                       "Make the panel shallower, or choose wider frame stock.")

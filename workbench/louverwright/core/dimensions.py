@@ -38,7 +38,7 @@ MAST_PLAY, MAST_GAP = 1.0, 5.0
 class BaseSize:
     """Base frame and cladding."""
 
-    width: float          # [W] over the cladding
+    width: float          # [W] over the cladding; of a rectangle's short sides
     frame_t: float        # [t]
     frame_w: float        # [w]
     post_face: float      # [f]
@@ -55,6 +55,31 @@ class BaseSize:
 
 
 @dataclass(frozen=True)
+class PanelSize:
+    """What differs from a rectangle's long sides to its short ones: the panel's measures along the side."""
+
+    half: float           # half of a panel's width
+    stile_t: float
+    mullion_t: float      # 0 for none
+    trim_lap: float       # over the stiles and the head rail
+
+    @property
+    def clear_half(self) -> float:
+        """Half of the clear width between the stiles."""
+        return self.half - self.stile_t
+
+    @property
+    def clear_width(self) -> float:
+        """Clear width of one panel, a mullion taken off."""
+        return 2.0 * self.clear_half - self.mullion_t
+
+    @property
+    def trim_inner(self) -> float:
+        """The trim's edge towards the opening, along the side."""
+        return self.half - self.trim_lap
+
+
+@dataclass(frozen=True)
 class LouverSize:
     """Louver frame, panels, ring and trim."""
 
@@ -68,10 +93,9 @@ class LouverSize:
     depth: float          # [D]
     stile_t: float
     head_under: float     # [zh]
-    panel_half: float     # half of a panel's width
+    panels: tuple[PanelSize, PanelSize]  # in the even sides, in the odd ones
     slats: int            # [m]
     spacing: float        # [s]
-    mullion_t: float      # 0 for none
     sill_slope: float
     square_edges: bool    # slats' long edges left square
     ring_slope: float
@@ -79,7 +103,6 @@ class LouverSize:
     ring_r: float         # outermost arris
     trim_t: float         # [tt]
     trim_lap: float       # over the stiles and the head rail
-    trim_inner: float     # trim's edge towards the opening, along the side
     screen_t: float       # 0 for none
     batten_t: float
     batten_w: float
@@ -119,15 +142,9 @@ class LouverSize:
         """Inner face of the panels."""
         return self.frame_r - self.depth
 
-    @property
-    def clear_half(self) -> float:
-        """Half of the clear width between the stiles."""
-        return self.panel_half - self.stile_t
-
-    @property
-    def clear_width(self) -> float:
-        """Clear width of one panel, a mullion taken off."""
-        return 2.0 * self.clear_half - self.mullion_t
+    def panel(self, side: int) -> PanelSize:
+        """The panel in a side."""
+        return self.panels[side % 2]
 
     @property
     def gap(self) -> float:
@@ -161,18 +178,29 @@ class CapSize:
     hip_slope: float
     rafter_t: float
     rafter_d: float
-    rafters: int          # a side, between the hips
+    rafters: int          # a side, between the hips; on a rectangle on its short sides
+    ridge_commons: int    # commons on each long side of a rectangle between those at the ridge's ends
     tail_r: float         # [Rp + o]
     soffit_top: float
     soffit_t: float
     fascia_t: float
     sheathing_t: float
     post_apothem: float
-    post_flats: int
+    post_flats: int       # 0 for no king post, where a ridge takes its place
     post_top: float
     post_bottom: float
     mast: float           # diameter of the bore, 0 for none
     bearer_half: float    # half the length of the mast's bearer
+
+    @property
+    def head_r(self) -> float:
+        """Where commons end: the flats of the king post, or the faces and ends of the ridge."""
+        return self.post_apothem if self.post_flats else self.rafter_t / 2.0
+
+    @property
+    def ridge_bottom(self) -> float:
+        """Lower edge of a ridge, where the plumb cuts of the rafters on it end."""
+        return self.under(self.head_r) - self.rafter_d / math.cos(math.radians(self.pitch))
 
     @property
     def eave_r(self) -> float:
@@ -196,12 +224,18 @@ class Sizes:
     cap: CapSize
 
 
-def opening_half(at: Sizes, margin: float) -> float:
-    """Half the side of the square opening that fits inside the base's legs, ``margin`` mm from them; may be negative."""
-    base = at.base
+    def opening(self, side: int) -> float:
+        """Half the clear width between the legs of a side of the base (mm)."""
+        return self.plan.half(side, self.base.frame_r) - self.base.post_face
+
+
+def opening_halves(at: Sizes, margin: float) -> tuple[float, float]:
+    """Half the length and half the width of the opening in the roof (along u of side 0, and of side 1), ``margin`` mm inside
+    the base's legs; square but for a rectangle; may be negative."""
     if at.plan.sides == 4:
-        return base.frame_r * at.plan.slope - base.post_face - margin
-    return (base.inner_r - margin) / math.sqrt(2.0)
+        return at.opening(1) - margin, at.opening(0) - margin
+    half = (at.base.inner_r - margin) / math.sqrt(2.0)
+    return half, half
 
 
 def overlap(depth: float, slope: float, t: float, spacing: float, rain: float, square: bool) -> float:
@@ -227,7 +261,7 @@ def slat_height(spec: Spec) -> float:
 @lru_cache(maxsize=64)
 def sizes(spec: Spec) -> Sizes:
     """The dimensions that follow from a spec; they may still be impossible: see ``checks``."""
-    plan = Plan(spec.sides, spec.facing == "corner")
+    plan = plan_of(spec)
     base = _base(spec, plan)
     louver = _louver(spec, plan, base)
     left, right = (0.0 if pitch < LEVEL_PITCH else pitch for pitch in (spec.pitch_left, spec.pitch_right))
@@ -244,8 +278,19 @@ def width_of(spec: Spec) -> float:
     return float(width_from_ridge(spec.ridge_length, spec.width_rule, spec.vents))
 
 
+def square_of(spec: Spec) -> float:
+    """Width of the square that is pulled apart to the vent's outline: the smaller of length and width."""
+    return min(width_of(spec), float(spec.length) or math.inf)
+
+
+def plan_of(spec: Spec) -> Plan:
+    """The plan; a length other than the width pulls a square apart."""
+    more = (float(spec.length) - width_of(spec)) / 2.0 if spec.length else 0.0
+    return Plan(spec.sides, spec.facing == "corner", (max(more, 0.0), max(-more, 0.0)))
+
+
 def _base(spec: Spec, plan: Plan) -> BaseSize:
-    width = width_of(spec)
+    width = square_of(spec)
     frame = spec.frame_stock
     side = width * plan.slope
     usual = frame.width if plan.sides == 4 else min(frame.width, round(0.15 * side))
@@ -261,7 +306,8 @@ def sole_top(spec: Spec) -> float:
     """How far the soles reach above the ridge, where they meet plumb, or on one slope above the axis, uphill (mm)."""
     if spec.seat == "one slope":
         p = math.radians(spec.pitch_left)
-        uphill = width_of(spec) / 2.0 / math.cos(math.pi / spec.sides) * math.tan(p)
+        plan, half = plan_of(spec), square_of(spec) / 2.0
+        uphill = max(plan.corner_point(corner, half)[1] for corner in range(spec.sides)) * math.tan(p)
         return float(uphill + (spec.frame_stock.width - spec.seat_depth) / math.cos(p))
     slopes = (math.radians(spec.pitch_left), math.radians(spec.pitch_right))
     return float(max((spec.frame_stock.width - spec.seat_depth) / math.cos(slope) for slope in slopes))
@@ -279,23 +325,27 @@ def _louver(spec: Spec, plan: Plan, base: BaseSize) -> LouverSize:
     rail_under = top - base.frame_w
     stile_t = spec.stile_stock.thickness
     head_under = rail_under - spec.panel_clearance - stile_t
-    panel_half = frame_r * plan.slope - base.post_face - spec.panel_clearance
     room = head_under - rail_top
     slats = int(spec.slat_count) or slats_needed(spec, room)
     spacing = (room - slat_height(spec)) / slats
-    clear = 2.0 * (panel_half - stile_t)
     lap = spec.trim_lap or max(10.0, stile_t - spec.dado_depth + 1.0)
-    middle = spec.mullion == "always" or (spec.mullion == "automatic" and clear > spec.slat_span)
+    even, odd = (_panel(spec, plan.half(side, frame_r) - base.post_face - spec.panel_clearance, lap) for side in (0, 1))
     return LouverSize(
         frame_r=frame_r, frame_t=base.frame_t, rail_top=rail_top, rail_under=rail_under, top=top,
         slat_angle=spec.slat_angle, slat_t=spec.slat_stock.thickness, depth=spec.panel_depth, stile_t=stile_t,
-        head_under=head_under, panel_half=panel_half, slats=slats, spacing=spacing,
+        head_under=head_under, panels=(even, odd), slats=slats, spacing=spacing,
         sill_slope=spec.sill_slope or spec.slat_angle, square_edges=spec.slat_edges == "square",
-        mullion_t=base.frame_t if middle else 0.0, ring_slope=spec.ring_slope or min(spec.slat_angle, 45.0),
+        ring_slope=spec.ring_slope or min(spec.slat_angle, 45.0),
         ring_t=spec.ring_stock.thickness, ring_r=base.width / 2.0 + base.corner_t + spec.ring_projection,
-        trim_t=spec.trim_stock.thickness, trim_lap=lap, trim_inner=panel_half - lap,
+        trim_t=spec.trim_stock.thickness, trim_lap=lap,
         screen_t=spec.screen_stock.thickness if spec.screen else 0.0,
         batten_t=spec.batten_stock.thickness, batten_w=spec.batten_stock.width)
+
+
+def _panel(spec: Spec, half: float, lap: float) -> PanelSize:
+    stile_t = spec.stile_stock.thickness
+    middle = spec.mullion == "always" or (spec.mullion == "automatic" and 2.0 * (half - stile_t) > spec.slat_span)
+    return PanelSize(half, stile_t, spec.frame_stock.thickness if middle else 0.0, lap)
 
 
 def slats_needed(spec: Spec, room: float) -> int:
@@ -320,14 +370,16 @@ def _cap(spec: Spec, plan: Plan, louver: LouverSize) -> CapSize:
     rafters = int(spec.rafters_per_side) if spec.rafters_per_side >= 0 else rafters_between(spec, plan, plate_r)
     heel = spec.heel_height or _heel(rafter.width, hip, q if rafters else hip)
     tail_r = plate_r + spec.overhang
-    flats = plan.sides * (2 if rafters % 2 else 1)
+    flats = 0 if plan.rectangle else plan.sides * (2 if rafters % 2 else 1)
     apothem = min(spec.king_post_stock.width, spec.king_post_stock.thickness) / 2.0
     if flats % 4:  # two of its corners reach further than its flats, and must come out of the square too
         apothem *= math.cos(math.pi / flats)
     cap = CapSize(
         plate_r=plate_r, plate_w=spec.plate_stock.width, plate_t=spec.plate_stock.thickness, plate_top=plate_top,
         heel=heel, pitch=math.degrees(q), hip_slope=math.degrees(hip), rafter_t=rafter.thickness,
-        rafter_d=rafter.width, rafters=rafters, tail_r=tail_r,
+        rafter_d=rafter.width, rafters=rafters,
+        ridge_commons=max(0, math.ceil(2.0 * max(plan.pull) / (spec.sheathing_span + rafter.thickness) - 1e-9) - 1),
+        tail_r=tail_r,
         soffit_top=plate_top + heel - spec.overhang * math.tan(q) - spec.tail_depth,
         soffit_t=spec.soffit_stock.thickness, fascia_t=spec.fascia_stock.thickness,
         sheathing_t=spec.sheathing_stock.thickness, post_apothem=apothem, post_flats=flats,
@@ -344,7 +396,9 @@ def face_pitch(spec: Spec, half_angle: float) -> float:
 
 
 def _with_heights(cap: CapSize, plan: Plan, bearer_depth: float) -> CapSize:
-    """The cap with what follows from its roof faces: king post and bearer."""
+    """The cap with what follows from its roof faces: king post and bearer, if there is a king post."""
+    if not cap.post_flats:
+        return cap
     corner = math.cos(math.pi / plan.sides)
     arris = cap.post_apothem / corner if cap.post_flats == plan.sides else cap.post_apothem
     head = cap.under(cap.post_apothem * corner)
@@ -361,8 +415,11 @@ def _heel(depth: float, *slopes: float) -> float:
 
 
 def rafters_between(spec: Spec, plan: Plan, plate_r: float) -> int:
-    """Jacks a side, an even number, so that no clear bay is wider than the sheathing spans."""
-    count = 0
+    """Jacks a side, an even number, so that no clear bay is wider than the sheathing spans.
+
+    On a rectangle an odd one: a common stands at each end of the ridge.
+    """
+    count = 1 if plan.rectangle else 0
     while _widest_bay(spec, plan, plate_r, count) > spec.sheathing_span and count < 12:
         count += 2
     return count

@@ -10,7 +10,7 @@ from functools import lru_cache
 from typing import Any
 
 from .assembly import Assembly, Part, board_volume_and_centre
-from .dimensions import Sizes, opening_half, sizes
+from .dimensions import Sizes, opening_halves, sizes
 from .geometry import Vec, add, scale
 from .kinds import BASE, LOUVER, ROOF
 from .layout import layout
@@ -44,10 +44,12 @@ class Output:
 
 OUTPUTS: tuple[Output, ...] = (
     Output("overall_width", LENGTH, "Width of the vent over the cladding."),
+    Output("overall_length", LENGTH, "Length of the vent over the cladding, along the ridge; as the width but on a "
+           "rectangle."),
     Output("overall_height", LENGTH, "From the ridge to the roof's peak."),
     Output("base_top", LENGTH, "Top of the base above the ridge."),
     Output("stage_height", LENGTH, "Height of the louver stage's frame."),
-    Output("eave_width", LENGTH, "Width of the vent's roof over the fascia."),
+    Output("eave_width", LENGTH, "Width of the vent's roof over the fascia; of a rectangle's the smaller."),
     Output("slats", COUNT, "Slats in one panel, without the sill."),
     Output("slat_spacing", LENGTH, "From slat to slat, plumb."),
     Output("slat_gap", LENGTH, "Clear gap between slats, square to them."),
@@ -60,7 +62,9 @@ OUTPUTS: tuple[Output, ...] = (
     Output("opening_right", LENGTH, "What the pitch's error opens up at the foot, right slope.", "survey"),
     Output("louver_area", AREA, "Net free area of the louvers: head and sill gaps are closed, screen taken off.", "air"),
     Output("throat_area", AREA, "Clear area inside the base frame and the panels.", "air"),
-    Output("roof_opening_side", LENGTH, "Side of the opening to cut in the roof, level.", "air"),
+    Output("roof_opening_side", LENGTH, "Side of the opening to cut in the roof, level; across the ridge.", "air"),
+    Output("roof_opening_length", LENGTH, "Length of the opening along the ridge, level; as its side but on a rectangle.",
+           "air"),
     Output("roof_opening_area", AREA, "Area of the opening in the roof, level; ridge board and rafters that stay "
            "take from it.", "air"),
     Output("free_area", AREA, "The least of louvers, throat and roof opening.", "air"),
@@ -74,6 +78,7 @@ OUTPUTS: tuple[Output, ...] = (
     Output("roof_covering", AREA, "Area of the vent's roof to be covered.", "take-off"),
     Output("hip_length", LENGTH, "Length of one hip of the covering, eave to peak.", "take-off"),
     Output("eave_length", LENGTH, "Length of all eaves together.", "take-off"),
+    Output("ridge_run", LENGTH, "Length of the vent's own ridge in the covering; 0 where the hips meet in a point.", "take-off"),
     Output("pieces", COUNT, "Pieces to cut.", "count"),
     Output("marks", COUNT, "Different marks.", "count"),
     Output("vent_spacing", LENGTH, "From axis to axis of the vents along the ridge; 0 for one vent.", "row"),
@@ -97,7 +102,8 @@ def _sizes(spec: Spec, at: Sizes) -> dict[str, Any]:
     louver, cap = at.louver, at.cap
     peak = cap.under(0.0) + cap.sheathing_t / math.cos(math.radians(cap.pitch))
     return {
-        "overall_width": at.base.width, "overall_height": peak, "base_top": at.base.top,
+        "overall_width": at.base.width + 2.0 * at.plan.out(1), "overall_length": at.base.width + 2.0 * at.plan.out(0),
+        "overall_height": peak, "base_top": at.base.top,
         "stage_height": louver.top - at.base.top, "eave_width": 2.0 * cap.eave_r, "slats": louver.slats,
         "slat_spacing": louver.spacing, "slat_gap": louver.gap, "rain_overlap": louver.overlap(spec.rain_angle),
         "face_pitch": cap.pitch, "hip_slope": cap.hip_slope, "rafters_each_side": cap.rafters, "heel": cap.heel,
@@ -109,7 +115,7 @@ def _openings(spec: Spec, at: Sizes) -> dict[str, Any]:
     def opens(pitch: float, half: float) -> float:
         return float(opening_at_foot(half, pitch, spec.pitch_error))
 
-    half = at.base.width / 2.0
+    half = at.base.width / 2.0 + at.plan.out(1)
     if at.roof.single:
         return {"opening_left": opens(at.roof.left, half), "opening_right": 0.0}
     return {"opening_left": opens(at.roof.left, half - at.roof.ridge),
@@ -134,18 +140,24 @@ def air_report(spec: Spec) -> AirReport:
     """
     at = sizes(spec)
     louver, base, plan = at.louver, at.base, at.plan
-    louvers = float(net_free_area(louver.gap, louver.clear_width, louver.slats, plan.sides, spec.screen_factor))
-    throat = plan.sides * plan.slope * min(base.inner_r, louver.batten_r) ** 2
-    return AirReport(louvers, throat, _opening_side(spec, at) ** 2, wanted_area(spec))
+    louvers = sum(float(net_free_area(louver.gap, louver.panel(side).clear_width, louver.slats, 1, spec.screen_factor))
+                  for side in range(plan.sides))
+    throat = plan.area(min(base.inner_r, louver.batten_r))
+    long, wide = _opening(spec, at)
+    return AirReport(louvers, throat, long * wide, wanted_area(spec))
 
 
-def _opening_side(spec: Spec, at: Sizes) -> float:
-    return 2.0 * max(0.0, opening_half(at, float(spec.opening_margin)))
+def _opening(spec: Spec, at: Sizes) -> tuple[float, float]:
+    """Length and width of the opening in the roof."""
+    long, wide = opening_halves(at, float(spec.opening_margin))
+    return 2.0 * max(0.0, long), 2.0 * max(0.0, wide)
 
 
 def _air(spec: Spec, at: Sizes) -> dict[str, Any]:
     air = air_report(spec)
-    return {"louver_area": air.louvers, "throat_area": air.throat, "roof_opening_side": _opening_side(spec, at),
+    long, wide = _opening(spec, at)
+    return {"louver_area": air.louvers, "throat_area": air.throat, "roof_opening_side": wide,
+            "roof_opening_length": long,
             "roof_opening_area": air.roof_opening, "free_area": air.least, "narrowest": air.narrowest,
             "wanted_area": air.target}
 
@@ -171,8 +183,7 @@ def _weights(assembly: Assembly) -> dict[str, Any]:
 
 def _take_off(at: Sizes) -> dict[str, Any]:
     cap, plan = at.cap, at.plan
-    half = cap.eave_r * plan.slope
     q, hip = math.radians(cap.pitch), math.radians(cap.hip_slope)
-    face = half * cap.eave_r / math.cos(q)
-    return {"roof_covering": plan.sides * face, "eave_length": plan.sides * 2.0 * half,
+    return {"roof_covering": plan.area(cap.eave_r) / math.cos(q), "ridge_run": 2.0 * max(plan.pull),
+            "eave_length": sum(2.0 * plan.half(side, cap.eave_r) for side in range(plan.sides)),
             "hip_length": cap.eave_r / math.cos(math.pi / plan.sides) / math.cos(hip)}

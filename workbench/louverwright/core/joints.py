@@ -13,6 +13,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from .assembly import BEARING, CLEARANCE, GLUED, LINE_CONTACT, Assembly, Joint, Part, Piece, board_solid
+from .dimensions import plan_of
 from .geometry import Vec, dot, newell, sub
 from .spec import Spec
 
@@ -102,7 +103,8 @@ def rules(spec: Spec) -> list[Rule]:
         *_each("roof.plate", "roof.plate", GLUED, least=2),
         *_each("roof.hip", "roof.plate roof.kingpost", BEARING, least=1),
         *_each("roof.jack", "roof.plate roof.hip", BEARING, least=1),
-        *_each("roof.common", "roof.plate roof.kingpost", BEARING, least=1),
+        *_each("roof.common", "roof.plate roof.kingpost roof.ridge", BEARING, least=1),
+        Rule("roof.hip", "roof.common", BEARING, least=2 if plan_of(spec).rectangle else 0),
         *_each("roof.bedmould", "roof.plate roof.soffit", BEARING, least=1),
         *_each("roof.hip roof.jack roof.common", "louver.trim louver.frieze", BEARING),
         *_each("roof.bedmould", "roof.hip roof.jack roof.common louver.trim louver.frieze", BEARING),
@@ -117,7 +119,7 @@ def rules(spec: Spec) -> list[Rule]:
         *_each("roof.fascia", "roof.fascia", GLUED, least=2),
         *_each("roof.sheathing", "roof.hip", BEARING, least=2),
         *_each("roof.sheathing", "roof.fascia", BEARING, least=1),
-        *_each("roof.sheathing", "roof.jack roof.common", BEARING),
+        *_each("roof.sheathing", "roof.jack roof.common roof.ridge", BEARING),
         *_each("roof.sheathing", "roof.sheathing", BEARING, least=2),
         *_each("roof.bearer", "roof.plate", BEARING, least=2),
         *_each("roof.step", "roof.bearer", BEARING, least=1),

@@ -22,9 +22,9 @@ BATTEN_DROP = 2.0
 def louver_members(spec: Spec, at: Sizes) -> Iterator[Member]:
     """Every stick of the louver stage."""
     louver = at.louver
-    opening = louver.frame_r * at.plan.slope - at.base.post_face
     for side in range(at.plan.sides):
         sort = at.plan.sort(side)
+        opening = at.plan.half(side, louver.frame_r) - at.base.post_face
         for end in ENDS:
             yield _post(at, f"louver.post.{sort}", side, end)
         for kind, under in (("louver.rail.bottom", at.base.top), ("louver.rail.top", louver.rail_under)):
@@ -46,7 +46,7 @@ def _post(at: Sizes, kind: str, side: int, end: int) -> Member:
         Trim("foot", (below(at.base.top),)),
         Trim("head", (above(louver.top),)),
         Trim("corner edge", (at.rule.stop(side, end, r0, r1),)),
-        Trim("edge to the opening", (plan.short_of(side, end, r1 * plan.slope - at.base.post_face),)),
+        Trim("edge to the opening", (plan.short_of(side, end, plan.half(side, r1) - at.base.post_face),)),
         Trim("half lap for the bottom rail", (half, below(louver.rail_top)), HALF_LAP, "louver.rail.bottom"),
         Trim("half lap for the top rail", (half, above(louver.rail_under)), HALF_LAP, "louver.rail.top"),
     )
@@ -62,10 +62,11 @@ def _panel(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
     yield _slat(at, side, 0, 0)
     for end in ENDS:
         yield _stile(spec, at, side, end)
-    if louver.mullion_t:
+    mullion = louver.panel(side).mullion_t > 0.0
+    if mullion:
         yield _mullion(spec, at, side)
     for index in range(1, louver.slats + 1):
-        for end in ENDS if louver.mullion_t else (0,):
+        for end in ENDS if mullion else (0,):
             yield _slat(at, side, index, end, spec.dado_depth)
     yield _head(at, side)
 
@@ -94,24 +95,24 @@ def _bed(at: Sizes, side: int) -> Member:
     slope = math.tan(math.radians(louver.sill_slope))
     deep = min(louver.frame_t, louver.frame_t / slope, louver.depth)
     under_sill = _slat_plane(at, side, 0).flipped()
-    trims = (Trim("slope of the sill", (under_sill,)), *_ends(plan, side, louver.panel_half, "end"))
-    frame = Placement.from_axes((0.0, 0.0, 0.0), plan.v(side), (0.0, 0.0, -1.0))
+    trims = (Trim("slope of the sill", (under_sill,)), *_ends(plan, side, louver.panel(side).half, "end"))
+    frame = Placement.from_axes(plan.point(side, 0.0, 0.0, 0.0), plan.v(side), (0.0, 0.0, -1.0))
     return Member("louver.bed", side, frame, (louver.frame_r - deep, louver.frame_r),
                   (-louver.rail_top - deep * slope, -louver.rail_top), trims)
 
 
 def _slat(at: Sizes, side: int, index: int, end: int, dado: float = 0.0) -> Member:
     """A slat, or with index 0 the sill, which runs under the stiles; ``end`` tells the halves at a mullion."""
-    louver, plan = at.louver, at.plan
+    louver, plan, panel = at.louver, at.plan, at.louver.panel(side)
     square = index > 0 and louver.square_edges
     trims = [] if square else [*_depth_trims(at, side)]
     if index == 0:
-        trims += _ends(plan, side, louver.panel_half, "end")
+        trims += _ends(plan, side, panel.half, "end")
     elif end == 0:
-        trims += _ends(plan, side, louver.clear_half + dado, "end in the dado")
+        trims += _ends(plan, side, panel.clear_half + dado, "end in the dado")
     else:
-        trims += [Trim("end in the dado", (plan.past(side, end, louver.clear_half + dado),)),
-                  Trim("end in the dado", (plan.short_of(side, end, louver.mullion_t / 2.0 - dado),))]
+        trims += [Trim("end in the dado", (plan.past(side, end, panel.clear_half + dado),)),
+                  Trim("end in the dado", (plan.short_of(side, end, panel.mullion_t / 2.0 - dado),))]
     frame = plan.sloping(side, louver.slope(index), louver.frame_r, louver.slat_under(index))
     width = louver.slat_edges if square else _ANY
     return Member("louver.slat" if index else "louver.sill", side, frame, width, (0.0, louver.slat_t), tuple(trims), end,
@@ -128,23 +129,23 @@ def _dados(spec: Spec, at: Sizes, side: int, floor: Plane) -> list[Trim]:
 
 
 def _stile(spec: Spec, at: Sizes, side: int, end: int) -> Member:
-    louver, plan = at.louver, at.plan
+    louver, plan, panel = at.louver, at.plan, at.louver.panel(side)
     face = scale(plan.v(side), -float(end))
     frame = Placement.from_axes((0.0, 0.0, 0.0), (0.0, 0.0, 1.0), face)
-    floor = plan.short_of(side, end, louver.clear_half).moved(-spec.dado_depth)
+    floor = plan.short_of(side, end, panel.clear_half).moved(-spec.dado_depth)
     trims = (
         Trim("foot on the sill", (_slat_plane(at, side, 0, upper=True).flipped(),), partner="louver.sill"),
         Trim("head", (above(louver.rail_under - spec.panel_clearance),)),
         *_depth_trims(at, side),
         *_dados(spec, at, side, floor),
     )
-    return Member("louver.stile", side, frame, _ANY, (-louver.panel_half, -louver.clear_half), trims, end,
+    return Member("louver.stile", side, frame, _ANY, (-panel.half, -panel.clear_half), trims, end,
                   swapped=end != LEFT)
 
 
 def _mullion(spec: Spec, at: Sizes, side: int) -> Member:
     louver, plan = at.louver, at.plan
-    half = louver.mullion_t / 2.0
+    half = louver.panel(side).mullion_t / 2.0
     frame = Placement.from_axes((0.0, 0.0, 0.0), (0.0, 0.0, 1.0), plan.v(side))
     trims = [Trim("foot on the sill", (_slat_plane(at, side, 0, upper=True).flipped(),), partner="louver.sill"),
              Trim("head under the head rail", (above(louver.head_under),)), *_depth_trims(at, side)]
@@ -155,7 +156,7 @@ def _mullion(spec: Spec, at: Sizes, side: int) -> Member:
 
 def _head(at: Sizes, side: int) -> Member:
     louver, plan = at.louver, at.plan
-    trims = (*_depth_trims(at, side), *_ends(plan, side, louver.clear_half, "end against the stile"))
+    trims = (*_depth_trims(at, side), *_ends(plan, side, louver.panel(side).clear_half, "end against the stile"))
     return Member("louver.head", side, plan.flat(side), _ANY,
                   (louver.head_under, louver.head_under + louver.stile_t), trims)
 
@@ -186,7 +187,7 @@ def _trim(spec: Spec, at: Sizes, kind: str, side: int, end: int) -> Member:
         Trim("foot over the drip ring", (foot,), partner="louver.ring"),
         Trim("head", (above(louver.top),)),
         Trim("corner edge", (at.rule.stop(side, end, r0, r1),)),
-        Trim("edge to the opening", (plan.short_of(side, end, louver.trim_inner),)),
+        Trim("edge to the opening", (plan.short_of(side, end, louver.panel(side).trim_inner),)),
     )
     return Member(kind, side, plan.upright(side), _ANY, (r0, r1), trims, end, swapped=end == LEFT)
 
@@ -196,7 +197,7 @@ def _frieze(spec: Spec, at: Sizes, side: int) -> Member:
     low = louver.rail_under - spec.panel_clearance - louver.trim_lap
     return Member("louver.frieze", side, plan.level(side), (low, louver.top),
                   (louver.frame_r, louver.frame_r + louver.trim_t),
-                  _ends(plan, side, louver.trim_inner, "end against the trim"))
+                  _ends(plan, side, louver.panel(side).trim_inner, "end against the trim"))
 
 
 # ---- the screen behind the panel
@@ -214,7 +215,7 @@ def _screen(at: Sizes, side: int) -> Iterator[Member]:
     r1 = louver.panel_r
     r0 = r1 - louver.screen_t
     heads = (Trim("lower edge", (below(low),)), Trim("upper edge", (above(high),)))
-    half = louver.panel_half
+    half = louver.panel(side).half
     yield Member("louver.screen", side, plan.level(side), (low, high), (r0, r1),
                  _ends(plan, side, half, "end"), sheet=True)
     strip = (louver.batten_r, r0)

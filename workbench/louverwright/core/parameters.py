@@ -27,7 +27,7 @@ class Parameter:
     ``default``, ``low`` and ``high`` are in mm or degrees; the limits are allowed
     values themselves unless ``open_high`` is set.  ``auto`` says what 0 (or an empty
     stock name) stands for, and is empty where 0 has no such meaning.  ``forms``
-    are the forms of stock that fit.  ``scope`` tells parameters of the vent itself
+    are the forms of stock that fit; where a list names no usual stock for the use, that of the use ``like`` serves.  ``scope`` tells parameters of the vent itself
     from those that only change the printed paper.
     """
 
@@ -41,6 +41,7 @@ class Parameter:
     open_high: bool = False
     choices: tuple[str, ...] = ()
     forms: tuple[str, ...] = ()
+    like: str = ""
     auto: str = ""
     scope: str = VENT
     since: str = "0.1.0"
@@ -77,8 +78,8 @@ def _choice(name: str, group: str, choices: tuple[str, ...], doc: str, **more: A
     return Parameter(name, CHOICE, group, choices[0], doc, choices=choices, **more)
 
 
-def _stock(name: str, doc: str, *forms: str) -> Parameter:
-    return Parameter(name, STOCK, "Stock", "", doc, forms=forms, auto="the list's usual stock for this use")
+def _stock(name: str, doc: str, *forms: str, like: str = "") -> Parameter:
+    return Parameter(name, STOCK, "Stock", "", doc, forms=forms, like=like, auto="the list's usual stock for this use")
 
 
 ROOF, SIZE, FRAME, CLADDING = "Barn roof", "Size", "Frame", "Cladding"
@@ -119,6 +120,8 @@ PARAMETERS: tuple[Parameter, ...] = (
               "share of the ridge (1.25 is 104 mm per metre).", 1.0, 1.5),
     _length("width", SIZE, 900.0, "Width of the vent over the cladding.", 300.0, 3_600.0,
             auto="by the width rule from the ridge length"),
+    _length("length", SIZE, 0.0, "Length of a rectangular vent over the cladding, along the ridge (with a corner to the "
+            "ridge, along its first side's direction); 1:2 of the width at most.", 300.0, 3_600.0, auto="as the width: a square"),
     _length("base_height", SIZE, 0.0, "Height of the base's top above the ridge.", 150.0, 2_000.0,
             auto="0.3 of the width; 150 mm and what soles and rail need at least"),
     _length("louver_height", SIZE, 0.0, "Height of the louver stage's frame.", 250.0, 3_000.0,
@@ -205,6 +208,7 @@ PARAMETERS: tuple[Parameter, ...] = (
     Parameter("stock_list", TEXT, "Stock", "us", "Stock list: us, eu, or the path of a list of your own."),
     _stock("frame_stock", "Legs, posts, rails, soles, mullions and bearer.", "dimension"),
     _stock("rafter_stock", "Hips, jacks and commons.", "dimension"),
+    _stock("ridge_stock", "Ridge piece of a rectangle's or a gable's roof.", "dimension", like="rafter_stock"),
     _stock("plate_stock", "Cap plates, laid flat.", "dimension"),
     _stock("king_post_stock", "King post, square.", "post"),
     _stock("cladding_stock", "Cladding: a sheet, or a board for board cladding.", "sheet", "board"),

@@ -3,7 +3,8 @@
 
 Assembly frame: origin at the ridge under the vent's axis, +X along the ridge, +Y across it, +Z up.
 On side ``k``: ``r`` is the distance outward from the axis along ``u``, ``l`` the distance along the
-side to the right as seen from outside, along ``v``.  In every plane returned the waste lies beyond it.
+side to the right as seen from outside, along ``v``.  A rectangle is a square pulled apart: it has an axis for each of its
+ends, and a side's ``r`` counts from the nearest.  In every plane returned the waste lies beyond it.
 """
 
 from __future__ import annotations
@@ -19,10 +20,14 @@ ENDS = (LEFT, RIGHT)
 
 @dataclass(frozen=True)
 class Plan:
-    """A regular plan of ``sides`` sides; side 0 faces along +X, or with ``turned`` the corner before it does."""
+    """A regular plan of ``sides`` sides; side 0 faces along +X, or with ``turned`` the corner before it does.
+
+    ``pull`` is how far a square's even and odd sides are pulled outward to make a rectangle (mm; one of them is 0).
+    """
 
     sides: int
     turned: bool = False
+    pull: tuple[float, float] = (0.0, 0.0)
 
     @property
     def step(self) -> float:
@@ -34,6 +39,27 @@ class Plan:
         """T = tan(180°/n): half length of a side for each millimetre of its distance from the axis."""
         return math.tan(math.pi / self.sides)
 
+    @property
+    def rectangle(self) -> bool:
+        """True for a square that is pulled apart."""
+        return any(self.pull)
+
+    def out(self, side: int) -> float:
+        """Distance of a side's own axis from the vent's, along ``u`` (mm)."""
+        return self.pull[side % 2]
+
+    def long(self, side: int) -> bool:
+        """True for the long sides of a rectangle, over which the ridge of its roof lies."""
+        return self.pull[(side + 1) % 2] > 0.0
+
+    def half(self, side: int, r: float) -> float:
+        """Half the length of a side at ``r`` (mm)."""
+        return r * self.slope + self.pull[(side + 1) % 2]
+
+    def area(self, r: float) -> float:
+        """Area of the plan inside ``r`` (mm²)."""
+        return sum(self.half(side, r) * (r + self.out(side)) for side in range(self.sides))
+
     def u(self, side: int) -> Vec:
         """Outward normal of a side, level."""
         return turned(self.step * ((side % self.sides) + (0.5 if self.turned else 0.0)))
@@ -44,7 +70,7 @@ class Plan:
 
     def point(self, side: int, r: float, along: float, z: float) -> Vec:
         """The point at (r, l, z) of a side (mm)."""
-        return add(add(scale(self.u(side), r), scale(self.v(side), along)), (0.0, 0.0, z))
+        return add(add(scale(self.u(side), r + self.out(side)), scale(self.v(side), along)), (0.0, 0.0, z))
 
     def gable(self, side: int) -> bool:
         """True for a side that faces along the ridge and so straddles it or stands square to it."""
@@ -74,7 +100,7 @@ class Plan:
 
     def outer(self, side: int, r: float) -> Plane:
         """Waste outside the distance ``r`` from the axis."""
-        return Plane(self.u(side), r)
+        return Plane(self.u(side), r + self.out(side))
 
     def inner(self, side: int, r: float) -> Plane:
         """Waste inside the distance ``r`` from the axis."""
@@ -90,11 +116,25 @@ class Plan:
 
     def mitre(self, side: int, end: int) -> Plane:
         """The vertical plane through the axis and the corner at ``end``; waste outside the side's sector."""
-        return Plane(scale(self.across(self.corner(side, end)), float(end)), 0.0)
+        corner = self.corner(side, end)
+        return Plane.through(self.axis(corner), scale(self.across(corner), float(end)))
 
     def corner(self, side: int, end: int) -> int:
         """The number of the corner at an end of a side: corner k lies between sides k and k + 1."""
         return side if end == RIGHT else (side - 1) % self.sides
+
+    def axis(self, corner: int) -> Vec:
+        """The foot of the axis that a corner's mitre plane passes through (mm)."""
+        return add(scale(self.u(corner), self.out(corner)), scale(self.u(corner + 1), self.out(corner + 1)))
+
+    def corner_point(self, corner: int, r: float, z: float = 0.0) -> Vec:
+        """The corner of the plan at ``r`` (mm)."""
+        return self.point(corner, r, self.half(corner, r), z)
+
+    def past_corner(self, corner: int, distance: float) -> Plane:
+        """Square to a corner's direction, waste further from its axis than ``distance`` (mm)."""
+        toward = self.toward(corner)
+        return Plane(toward, dot(toward, self.axis(corner)) + distance)
 
     def toward(self, corner: int) -> Vec:
         """Level direction from the axis to a corner."""
@@ -108,15 +148,15 @@ class Plan:
 
     def upright(self, side: int) -> Placement:
         """X up, marked face outside; the reference edge lies to the right."""
-        return Placement.from_axes((0.0, 0.0, 0.0), Z_AXIS, self.u(side))
+        return Placement.from_axes(self.point(side, 0.0, 0.0, 0.0), Z_AXIS, self.u(side))
 
     def level(self, side: int) -> Placement:
         """X along the side to the right, marked face outside; the reference edge lies below."""
-        return Placement.from_axes((0.0, 0.0, 0.0), self.v(side), self.u(side))
+        return Placement.from_axes(self.point(side, 0.0, 0.0, 0.0), self.v(side), self.u(side))
 
     def flat(self, side: int) -> Placement:
         """X along the side to the right, marked face up; the reference edge lies outside."""
-        return Placement.from_axes((0.0, 0.0, 0.0), self.v(side), Z_AXIS)
+        return Placement.from_axes(self.point(side, 0.0, 0.0, 0.0), self.v(side), Z_AXIS)
 
     def sloping(self, side: int, degrees: float, r: float, z: float) -> Placement:
         """X along the side, marked face up on a slope that falls outward; its origin at (r, z)."""

@@ -49,8 +49,7 @@ def positions(spec: Spec) -> tuple[float, ...]:
 
 def reach_along(plan: Plan, r: float) -> float:
     """How far a plan whose sides are ``r`` from the axis reaches along the ridge from there (mm)."""
-    corner = r / math.cos(math.pi / plan.sides)
-    return max(abs(plan.toward(number)[0]) for number in range(plan.sides)) * corner
+    return max(abs(plan.corner_point(number, r)[0]) for number in range(plan.sides))
 
 
 def row_findings(spec: Spec, at: Sizes) -> Iterator[Finding]:

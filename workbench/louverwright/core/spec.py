@@ -131,7 +131,7 @@ def make_spec(values: Mapping[str, Any], stock: StockList) -> Spec:
 
 
 def _stock(row: Parameter, name: Any, stock: StockList, chosen: dict[str, Any]) -> Finding | None:
-    wanted = name or stock.usual.get(row.name, "")
+    wanted = name or stock.usual.get(row.name) or stock.usual.get(row.like, "")
     item: Stock | None = next((i for i in stock.items if i.name == wanted), None)
     if item is None:
         return Finding("no stock", row.name, f"“{wanted}”", f"the stock list “{stock.name}” has no such item",
