@@ -141,6 +141,10 @@ PROVOKED: list[tuple[str, dict[str, Any], str, str, str]] = [
     ("us", {"sill_slope": 60.0}, "sill", "sill_slope", "the sill needs a blank 185 mm wide and its stock is 139.7 mm"),
     ("us", {"slat_angle": 30.0, "rain_angle": 5.0, "sill_slope": 46.0, "slat_count": 5, "ring_slope": 30.0}, "sill",
      "sill_slope", "under the first slat's dado"),
+    ("us", {"roof_form": "flared hip", "flare_pitch": 40.0}, "flare", "flare_pitch", "must be 5° flatter than its faces"),
+    ("us", {"roof_form": "flared hip", "flare_reach": 400.0}, "flare", "flare_reach", "below the middle of the rafters"),
+    ("us", {"roof_form": "flared hip", "roof_pitch": 40.0}, "flare", "rafter_stock",
+     "keep 44 mm of their depth above the break and must keep 60 mm"),
     ("us", {"rafters_per_side": 8}, "rafters", "rafters_per_side",
      "Rafters per side is 8: they would stand 99.6 mm apart"),
 ]
@@ -367,6 +371,10 @@ def wanted(draw: st.DrawFn) -> tuple[str, dict[str, Any]]:
         values["length"] = values.setdefault("width", 800.0) * draw(st.floats(0.5, 2.0))
         if draw(st.booleans()):
             values["ridge_stock"] = "2x8" if name == "us" else "45x195"
+    if draw(st.integers(0, 2)) == 0:
+        values["roof_form"] = "flared hip"
+        values["rafter_stock"] = draw(st.sampled_from(["2x6", "2x8"] if name == "us" else ["45x145", "45x195"]))
+        values["tail_depth"], values["overhang"] = draw(st.floats(60.0, 120.0)), draw(st.floats(60.0, 200.0))
     if draw(st.integers(0, 5)) == 0:
         values["seat"], values["pitch_left"] = "one slope", draw(st.floats(0.0, 35.0))
     if values.get("cladding") == "boards":
@@ -431,6 +439,15 @@ SORTS: dict[str, tuple[str, dict[str, Any]]] = {
     "rectangle, mitred": ("eu", {"length": 1_100.0, "corner": "mitred", "rafters_per_side": 3}),
     "rectangle on a saltbox": ("us", {"length": 1_500.0, "pitch_left": 36.87, "pitch_right": 18.43, "ridge_offset": 60.0}),
     "rectangle of boards": ("eu", {"length": 1_400.0, "cladding": "boards", "cladding_stock": "20x145"}),
+    "flared": ("us", {"roof_form": "flared hip", "roof_pitch": 45.0, "rafter_stock": "2x6"}),
+    "flared, break above the plate": ("us", {"roof_form": "flared hip", "roof_pitch": 40.0, "rafter_stock": "2x8",
+                                             "flare_reach": 200.0, "tail_depth": 110.0}),
+    "flared, break over the eave": ("us", {"roof_form": "flared hip", "roof_pitch": 45.0, "rafter_stock": "2x6",
+                                           "overhang": 150.0, "flare_reach": 80.0}),
+    "flared octagon": ("us", {"roof_form": "flared hip", "roof_pitch": 45.0, "rafter_stock": "2x8", "sides": 8,
+                              "width": 1_200.0, "king_post_stock": "6x6", "tail_depth": 110.0}),
+    "flared rectangle": ("us", {"roof_form": "flared hip", "roof_pitch": 42.0, "rafter_stock": "2x6", "length": 1_300.0,
+                                "ridge_stock": "2x8", "sheathing_span": 300.0, "tail_depth": 80.0}),
     "octagon": ("eu", {"sides": 8, "width": 1_150.0, "king_post_stock": "120x120"}),
     "octagon, corner first": ("us", {"sides": 8, "width": 1_200.0, "king_post_stock": "6x6", "facing": "corner"}),
     "hexagon": ("us", {"sides": 6, "width": 1_000.0}),

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from .assembly import GROOVE, HALF_LAP, NOTCH
 from .cutting import ENDLESS, Member, Trim
 from .dimensions import MAST_GAP, Sizes
-from .geometry import Z_AXIS, Bore, Placement, Plane, add, cross, scale
+from .geometry import Z_AXIS, Bore, Placement, Plane, add, cross, scale, sub
 from .plan import ENDS, LEFT, RIGHT, above, below
 from .spec import Spec
 
@@ -36,7 +36,7 @@ def roof_members(spec: Spec, at: Sizes) -> Iterator[Member]:
         yield from _bed_mould(at, side)
         yield _soffit(at, side)
         yield _fascia(at, side)
-        yield _sheathing(spec, at, side)
+        yield from _sheathing(spec, at, side)
     if at.cap.mast:
         yield _bearer(at)
         yield _step(at)
@@ -95,18 +95,30 @@ def _hip(at: Sizes, corner: int) -> Member:
     sides = (corner, corner + 1)
     slope = math.radians(cap.hip_slope)
     along = add(scale(out, -math.cos(slope)), scale(Z_AXIS, math.sin(slope)))
-    peak = plan.corner_point(corner, cap.plate_r, cap.under(cap.plate_r))
+    peak = plan.corner_point(corner, cap.break_r, cap.break_z)
     frame = Placement.from_axes(peak, along, across)
     tip = cap.plate_r / math.cos(math.pi / plan.sides)
     trims = (
-        *(Trim("backing", (_under_sheathing(at, side),), partner="roof.sheathing") for side in sides),
+        *(_top(at, side, "backing") for side in sides),
         *_hip_head(at, corner),
         *(Trim("tail, plumb cheek", (plan.outer(side, cap.tail_r),), partner="roof.fascia") for side in sides),
         Trim("level tail for the soffit", (below(cap.soffit_top),), partner="roof.soffit"),
         Trim("seat on the plate", (below(cap.plate_top), plan.past_corner(corner, tip).flipped()), NOTCH, "roof.plate"),
     )
     half = cap.rafter_t / 2.0
-    return Member("roof.hip", corner, frame, (-cap.rafter_d, 0.0), (-half, half), trims)
+    return Member("roof.hip", corner, frame, (-cap.rafter_d, _upper(at)), (-half, half), trims)
+
+
+def _upper(at: Sizes) -> float:
+    """How far a rafter's blank reaches above the faces' pitch: to wherever a flared eave's trims leave it."""
+    return ENDLESS if at.cap.flared else 0.0
+
+
+def _top(at: Sizes, side: int, name: str) -> Trim:
+    """The waste over a rafter: above the face, or above both pitches of a flared one."""
+    if not at.cap.flared:
+        return Trim(name, (_under_sheathing(at, side),), partner="roof.sheathing")
+    return Trim(f"{name} to both pitches", (_under_sheathing(at, side), _under_eave(at, side)), NOTCH, "roof.sheathing")
 
 
 def _hip_head(at: Sizes, corner: int) -> list[Trim]:
@@ -122,7 +134,13 @@ def _hip_head(at: Sizes, corner: int) -> list[Trim]:
 def _under_sheathing(at: Sizes, side: int) -> Plane:
     """The sheathing's underside on a face; waste above it."""
     cap = at.cap
-    return at.plan.slope_plane(side, cap.pitch, cap.plate_r, cap.under(cap.plate_r))
+    return at.plan.slope_plane(side, cap.pitch, cap.break_r, cap.break_z)
+
+
+def _under_eave(at: Sizes, side: int) -> Plane:
+    """The sheathing's underside at the eave, which is the face's where the roof is not flared; waste above it."""
+    cap = at.cap
+    return at.plan.slope_plane(side, cap.eave_pitch, cap.break_r, cap.break_z)
 
 
 def rafter_lines(at: Sizes, side: int) -> list[float]:
@@ -156,18 +174,19 @@ def _rafters(at: Sizes, side: int) -> Iterator[Member]:
     for index, along in enumerate(rafter_lines(at, side), start=1):
         common = abs(along) < plan.half(side, 0.0) + 1e-6
         end = 0 if abs(along) < 1e-6 else (RIGHT if along > 0 else LEFT)
-        frame = Placement.from_axes(plan.point(side, cap.plate_r, along, cap.under(cap.plate_r)), up, plan.v(side))
+        frame = Placement.from_axes(plan.point(side, cap.break_r, along, cap.break_z), up, plan.v(side))
         head = plan.inner(side, cap.head_r) if common else _hip_side(at, side, end)
         bears_on = "roof.hip" if not common else "roof.kingpost" if cap.post_flats else "roof.ridge"
         trims = (
+            *([_top(at, side, "top edge")] if cap.flared else []),
             Trim(_HEADS[bears_on], (head,), partner=bears_on),
             Trim("plumb tail", (plan.outer(side, cap.tail_r),), partner="roof.fascia"),
             Trim("level tail for the soffit", (below(cap.soffit_top),), partner="roof.soffit"),
             Trim("seat on the plate", (below(cap.plate_top), plan.inner(side, cap.plate_r)), NOTCH, "roof.plate"),
         )
         half = cap.rafter_t / 2.0
-        yield Member("roof.common" if common else "roof.jack", side, frame, (-cap.rafter_d, 0.0), (-half, half),
-                     trims, end, index)
+        yield Member("roof.common" if common else "roof.jack", side, frame, (-cap.rafter_d, _upper(at)),
+                     (-half, half), trims, end, index)
 
 
 #: What a rafter's head is called by what it bears on.
@@ -202,23 +221,43 @@ def _soffit(at: Sizes, side: int) -> Member:
 def _fascia(at: Sizes, side: int) -> Member:
     cap, plan = at.cap, at.plan
     low = cap.soffit_top - cap.soffit_t - FASCIA_DROP
-    trims = (Trim("top edge to the roof's slope", (_under_sheathing(at, side),), partner="roof.sheathing"),
+    trims = (Trim("top edge to the roof's slope", (_under_eave(at, side),), partner=_EAVE[cap.flared]),
              *_mitres(at, side, "roof.fascia"))
     return Member("roof.fascia", side, plan.level(side), (low, ENDLESS), (cap.tail_r, cap.eave_r), trims)
 
 
-def _sheathing(spec: Spec, at: Sizes, side: int) -> Member:
+#: The kind of part that covers the eave: of a plain roof, and of a flared one.
+_EAVE = ("roof.sheathing", "roof.sheathing.eave")
+
+
+def _sheathing(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
+    """One sheet a face; on a flared roof a second one below the break."""
     cap, plan = at.cap, at.plan
-    trims = [Trim("plumb eave edge", (plan.outer(side, cap.eave_r),)),
-             *(Trim("hip edge", (plan.mitre(side, end),), partner="roof.sheathing") for end in ENDS)]
+    trims = [Trim("hip edge", (plan.mitre(side, end),), partner="roof.sheathing") for end in ENDS]
+    top = list(trims)
     if plan.long(side):
-        trims.append(Trim("ridge edge", (plan.inner(side, 0.0),), partner="roof.sheathing"))
+        top.append(Trim("ridge edge", (plan.inner(side, 0.0),), partner="roof.sheathing"))
     if cap.mast:
-        trims.append(Trim("clear of the mast", (plan.inner(side, cap.mast / 2.0 + MAST_GAP),)))
-    frame = plan.sloping(side, cap.pitch, cap.plate_r, cap.under(cap.plate_r))
-    if spec.sheathing_grain == "up the slope":
-        frame = Placement.from_axes(frame.origin, frame.y, frame.z)
-    return Member("roof.sheathing", side, frame, _ANY, (0.0, cap.sheathing_t), tuple(trims), sheet=True)
+        top.append(Trim("clear of the mast", (plan.inner(side, cap.mast / 2.0 + MAST_GAP),)))
+    eave = Trim("plumb eave edge", (plan.outer(side, cap.eave_r),))
+    faces = [("roof.sheathing", cap.pitch, [eave, *top])]
+    if cap.flared:
+        halves = _break(at, side)
+        faces = [("roof.sheathing", cap.pitch, [Trim("lower edge at the break", (halves,), partner=_EAVE[1]), *top]),
+                 (_EAVE[1], cap.eave_pitch, [eave, Trim("upper edge at the break", (halves.flipped(),),
+                                                        partner="roof.sheathing"), *trims])]
+    for kind, pitch, planes in faces:
+        frame = plan.sloping(side, pitch, cap.break_r, cap.break_z)
+        if spec.sheathing_grain == "up the slope":
+            frame = Placement.from_axes(frame.origin, frame.y, frame.z)
+        yield Member(kind, side, frame, _ANY, (0.0, cap.sheathing_t), tuple(planes), sheet=True)
+
+
+def _break(at: Sizes, side: int) -> Plane:
+    """The plane that halves the angle between a face's two pitches; waste below the break."""
+    cap, plan = at.cap, at.plan
+    face, eave = _under_sheathing(at, side), _under_eave(at, side)
+    return Plane.through(plan.point(side, cap.break_r, 0.0, cap.break_z), sub(face.normal, eave.normal))
 
 
 def _bearer(at: Sizes) -> Member:

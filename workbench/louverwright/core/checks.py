@@ -13,7 +13,7 @@ from functools import lru_cache
 from typing import Any
 
 from . import checks_cap, checks_louver
-from .dimensions import SOLE_ROOM, Sizes, opening_halves, sizes, sole_top, square_of, width_of
+from .dimensions import SOLE_ROOM, Sizes, opening_halves, sizes, sole_top, width_of
 from .layout import layout
 from .parameters import BY_NAME
 from .plan import ENDS

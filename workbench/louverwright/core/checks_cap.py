@@ -18,6 +18,10 @@ LEAST_NAILER = 20.0
 LEAST_BAY = 120.0
 #: Room for a hand's width of nailing between the two commons at a short ridge (mm).
 LEAST_RIDGE = 20.0
+#: Two pitches that differ by less (degrees) are one roof with a crease.
+LEAST_BREAK = 5.0
+#: A rafter sawn to two pitches keeps this depth above the break (mm).
+LEAST_RAFTER = 60.0
 #: A king post shorter than this does not hold the hips' heads (mm).
 LEAST_POST = 60.0
 
@@ -31,22 +35,23 @@ def _slopes(at: Sizes) -> list[tuple[str, float]]:
 def _notch(spec: Spec, at: Sizes) -> Iterator[Finding]:
     cap = at.cap
     for name, slope in _slopes(at):
-        notch = cap.rafter_d - cap.heel * math.cos(slope)
+        notch = cap.notch(slope)
         most = NOTCH_SHARE * cap.rafter_d
         if notch > most + 1e-6:
-            need = math.ceil((cap.rafter_d - most) / math.cos(slope))
+            need = math.ceil((cap.rafter_d - most) / math.cos(slope) + cap.kick(cap.plate_r))
             yield Finding("notch", "heel_height", length_text(cap.heel),
                           f"the {name} is notched {length_text(notch)}, deeper than a third of its depth, "
                           f"{length_text(most)}", f"Raise it to {length_text(need)} or more, or take deeper rafters.")
         elif notch < LEAST_BEARING * math.sin(slope):
             yield Finding("seat", "heel_height", length_text(cap.heel),
                           f"the {name} has less than {length_text(LEAST_BEARING)} of seat on the plate",
-                          f"Lower it below {most_text(cap.rafter_d / math.cos(slope) - LEAST_BEARING * math.tan(slope))}.")
+                          "Lower it below " + most_text(cap.kick(cap.plate_r) + cap.rafter_d / math.cos(slope)
+                                                        - LEAST_BEARING * math.tan(slope)) + ".")
 
 
 def _tail(spec: Spec, at: Sizes) -> Iterator[Finding]:
     cap = at.cap
-    deepest = min(cap.rafter_d / math.cos(slope) for _, slope in _slopes(at)) - 2.0
+    deepest = min(cap.rafter_d / math.cos(slope) for _, slope in _slopes(at)) + cap.kick(cap.tail_r) - 2.0
     if spec.tail_depth > deepest:
         yield Finding("tail", "tail_depth", length_text(spec.tail_depth),
                       f"the rafters are only {length_text(deepest)} deep plumb and would not reach the soffit",
@@ -147,10 +152,31 @@ def _ridge(spec: Spec, at: Sizes) -> Iterator[Finding]:
                       "Choose wider stock, or make the rafters shallower or the roof flatter.")
     length = 2.0 * max(plan.pull)
     if length < cap.rafter_t + LEAST_RIDGE:
-        yield Finding("ridge", "length", length_text(spec.length), f"its roof's ridge would be {length_text(length)} long, and "
-                      f"two commons side by side need {least_text(cap.rafter_t + LEAST_RIDGE)}",
-                      f"Make it and the width differ by {least_text(cap.rafter_t + LEAST_RIDGE)} or more, or set it to 0 for a "
-                      "square.")
+        least = least_text(cap.rafter_t + LEAST_RIDGE)
+        yield Finding("ridge", "length", length_text(spec.length), f"its roof's ridge would be {length_text(length)} long, "
+                      f"and two commons side by side need {least}",
+                      f"Make it and the width differ by {least} or more, or set it to 0 for a square.")
+
+
+def _flare(spec: Spec, at: Sizes) -> Iterator[Finding]:
+    """The break of a flared roof lies on the rafters, and they keep their depth above it."""
+    cap = at.cap
+    if spec.roof_form != "flared hip":
+        return
+    if cap.eave_pitch > cap.pitch - LEAST_BREAK:
+        yield Finding("flare", "flare_pitch", f"{cap.eave_pitch:g}°",
+                      f"the eave of a flared roof must be {LEAST_BREAK:g}° flatter than its faces at {cap.pitch:.1f}°",
+                      f"Set it to {math.floor(cap.pitch - LEAST_BREAK):g}° or less, or take a plain hip roof.")
+    highest = cap.plate_r / 2.0
+    if cap.break_r < highest:
+        yield Finding("flare", "flare_reach", length_text(cap.tail_r - cap.break_r),
+                      "the break must lie below the middle of the rafters",
+                      f"Set it to {most_text(cap.tail_r - highest)} or less.")
+    if cap.rafter_d < LEAST_RAFTER:
+        yield Finding("flare", "rafter_stock", f"“{spec.rafter_stock.name}”",
+                      f"sawn to both pitches the rafters keep {length_text(max(0.0, cap.rafter_d))} of their depth above the "
+                      f"break and must keep {length_text(LEAST_RAFTER)}",
+                      "Choose wider stock, or make the flare shorter or steeper.")
 
 
 def _bays(spec: Spec, at: Sizes) -> Iterator[Finding]:
@@ -164,4 +190,4 @@ def _bays(spec: Spec, at: Sizes) -> Iterator[Finding]:
                       f"Take {max(0, math.floor(2.0 * cap.plate_r * at.plan.slope / LEAST_BAY) - 1)} or fewer.")
 
 
-CHECKS = (_notch, _tail, _eave, _plate, _king_post, _ridge, _mast, _bays)
+CHECKS = (_notch, _tail, _eave, _plate, _king_post, _ridge, _flare, _mast, _bays)

@@ -176,6 +176,9 @@ class CapSize:
     heel: float           # [hz]
     pitch: float          # [q] of the faces
     hip_slope: float
+    break_r: float        # where a flared roof breaks to its eave pitch; the plate's edge where it is not flared
+    break_z: float        # height of the sheathing's underside there
+    eave_pitch: float     # of a flared roof below the break; else that of the faces
     rafter_t: float
     rafter_d: float
     rafters: int          # a side, between the hips; on a rectangle on its short sides
@@ -207,9 +210,28 @@ class CapSize:
         """Outer face of the fascia, where the sheathing ends."""
         return self.tail_r + self.fascia_t
 
+    @property
+    def flared(self) -> bool:
+        """True for a roof with two pitches a face."""
+        return self.eave_pitch < self.pitch
+
     def under(self, r: float) -> float:
         """Height of the sheathing's underside on a face, ``r`` from the axis."""
-        return self.plate_top + self.heel + (self.plate_r - r) * math.tan(math.radians(self.pitch))
+        pitch = self.pitch if r <= self.break_r else self.eave_pitch
+        return self.break_z + (self.break_r - r) * math.tan(math.radians(pitch))
+
+    def reach(self, z: float) -> float:
+        """How far from the axis the sheathing's underside is ``z`` high."""
+        pitch = self.pitch if z >= self.break_z else self.eave_pitch
+        return self.break_r + (self.break_z - z) / math.tan(math.radians(pitch))
+
+    def kick(self, r: float) -> float:
+        """How far a flared face lies above the faces' pitch carried on, plumb."""
+        return self.under(r) - self.break_z - (self.break_r - r) * math.tan(math.radians(self.pitch))
+
+    def notch(self, slope: float) -> float:
+        """Depth of the notch over the plate in a rafter of a ``slope`` (radians), square to it."""
+        return self.rafter_d - (self.heel - self.kick(self.plate_r)) * math.cos(slope)
 
 
 @dataclass(frozen=True)
@@ -368,8 +390,12 @@ def _cap(spec: Spec, plan: Plan, louver: LouverSize) -> CapSize:
     plate_r = louver.frame_r + louver.trim_t
     plate_top = louver.top + spec.plate_stock.thickness
     rafters = int(spec.rafters_per_side) if spec.rafters_per_side >= 0 else rafters_between(spec, plan, plate_r)
-    heel = spec.heel_height or _heel(rafter.width, hip, q if rafters else hip)
     tail_r = plate_r + spec.overhang
+    break_r, eave = _flare(spec, q, tail_r)
+    depth = rafter.width - (tail_r - break_r) * (math.tan(q) - math.tan(eave)) * math.cos(hip)
+    kick = max(0.0, plate_r - break_r) * (math.tan(q) - math.tan(eave))
+    heel = spec.heel_height or math.ceil(_heel(depth, hip, q if rafters else hip) + kick)
+    break_z = plate_top + heel + (plate_r - break_r) * math.tan(eave if break_r < plate_r else q)
     flats = 0 if plan.rectangle else plan.sides * (2 if rafters % 2 else 1)
     apothem = min(spec.king_post_stock.width, spec.king_post_stock.thickness) / 2.0
     if flats % 4:  # two of its corners reach further than its flats, and must come out of the square too
@@ -377,15 +403,22 @@ def _cap(spec: Spec, plan: Plan, louver: LouverSize) -> CapSize:
     cap = CapSize(
         plate_r=plate_r, plate_w=spec.plate_stock.width, plate_t=spec.plate_stock.thickness, plate_top=plate_top,
         heel=heel, pitch=math.degrees(q), hip_slope=math.degrees(hip), rafter_t=rafter.thickness,
-        rafter_d=rafter.width, rafters=rafters,
+        break_r=break_r, break_z=break_z, eave_pitch=math.degrees(eave), rafter_d=depth, rafters=rafters,
         ridge_commons=max(0, math.ceil(2.0 * max(plan.pull) / (spec.sheathing_span + rafter.thickness) - 1e-9) - 1),
         tail_r=tail_r,
-        soffit_top=plate_top + heel - spec.overhang * math.tan(q) - spec.tail_depth,
+        soffit_top=break_z + (break_r - tail_r) * math.tan(eave) - spec.tail_depth,
         soffit_t=spec.soffit_stock.thickness, fascia_t=spec.fascia_stock.thickness,
         sheathing_t=spec.sheathing_stock.thickness, post_apothem=apothem, post_flats=flats,
         post_top=0.0, post_bottom=0.0, mast=spec.mast_diameter + MAST_PLAY if spec.mast_diameter else 0.0,
         bearer_half=0.0)
     return _with_heights(cap, plan, spec.frame_stock.width)
+
+
+def _flare(spec: Spec, q: float, tail_r: float) -> tuple[float, float]:
+    """Where the faces break and their pitch below it (radians); the plate's edge and ``q`` for a plain roof."""
+    if spec.roof_form != "flared hip":
+        return tail_r - float(spec.overhang), q
+    return tail_r - float(spec.flare_reach or spec.overhang), math.radians(spec.flare_pitch) or q / 2.0
 
 
 def face_pitch(spec: Spec, half_angle: float) -> float:
@@ -402,11 +435,10 @@ def _with_heights(cap: CapSize, plan: Plan, bearer_depth: float) -> CapSize:
     corner = math.cos(math.pi / plan.sides)
     arris = cap.post_apothem / corner if cap.post_flats == plan.sides else cap.post_apothem
     head = cap.under(cap.post_apothem * corner)
-    inset = max(0.0, (bearer_depth - cap.heel) / math.tan(math.radians(cap.pitch)))
     return replace(
         cap, post_top=cap.under(arris) - POST_HEADROOM,
         post_bottom=head - cap.rafter_d / math.cos(math.radians(cap.hip_slope)) - POST_TAIL,
-        bearer_half=math.floor(cap.plate_r - inset - BEARER_GAP))
+        bearer_half=math.floor(min(cap.plate_r, cap.reach(cap.plate_top + bearer_depth)) - BEARER_GAP))
 
 
 def _heel(depth: float, *slopes: float) -> float:

@@ -111,6 +111,8 @@ KINDS: tuple[Kind, ...] = (
     Kind("roof.bearer", 10, "Mast bearer", "frame_stock", faces=("right face", "left face")),
     Kind("roof.ridge", 12, "Ridge piece", "ridge_stock", faces=("left face", "right face"),
          edges=("lower edge", "backed edge")),
+    Kind("roof.sheathing.eave", 13, "Eave sheathing", "sheathing_stock", faces=("upper face", "lower face"),
+         edges=("eave edge", "upper edge"), finish="paint the edges; leave the upper face for the covering"),
     Kind("roof.step", 11, "Mast step", "frame_stock", faces=("upper face", "lower face"),
          edges=("right edge", "left edge")),
 )

@@ -27,7 +27,8 @@ class Parameter:
     ``default``, ``low`` and ``high`` are in mm or degrees; the limits are allowed
     values themselves unless ``open_high`` is set.  ``auto`` says what 0 (or an empty
     stock name) stands for, and is empty where 0 has no such meaning.  ``forms``
-    are the forms of stock that fit; where a list names no usual stock for the use, that of the use ``like`` serves.  ``scope`` tells parameters of the vent itself
+    are the forms of stock that fit; where a list names no usual stock for the use, that of the use ``like``
+    serves.  ``scope`` tells parameters of the vent itself
     from those that only change the printed paper.
     """
 
@@ -121,7 +122,8 @@ PARAMETERS: tuple[Parameter, ...] = (
     _length("width", SIZE, 900.0, "Width of the vent over the cladding.", 300.0, 3_600.0,
             auto="by the width rule from the ridge length"),
     _length("length", SIZE, 0.0, "Length of a rectangular vent over the cladding, along the ridge (with a corner to the "
-            "ridge, along its first side's direction); 1:2 of the width at most.", 300.0, 3_600.0, auto="as the width: a square"),
+            "ridge, along its first side's direction); 1:2 of the width at most.", 300.0, 3_600.0,
+            auto="as the width: a square"),
     _length("base_height", SIZE, 0.0, "Height of the base's top above the ridge.", 150.0, 2_000.0,
             auto="0.3 of the width; 150 mm and what soles and rail need at least"),
     _length("louver_height", SIZE, 0.0, "Height of the louver stage's frame.", 250.0, 3_000.0,
@@ -166,10 +168,16 @@ PARAMETERS: tuple[Parameter, ...] = (
             3.0, 18.0, auto="1 mm past the dados' ends, 10 mm at least"),
     Parameter("screen", SWITCH, LOUVERS, True, "Mesh with battens on the inner face of each panel."),
     # ---- vent roof
+    _choice("roof_form", CAP, ("hip", "flared hip"), "Form of the vent's roof: hipped on every side, or hipped with a kicked "
+            "eave, two pitches a face."),
     _angle("roof_pitch", CAP, 35.0, "Pitch of the vent's roof faces from the level (not the slope of its hips).",
            5.0, 70.0),
     _angle("hip_rafter_slope", CAP, 0.0, "Slope of the vent's hips from the level; if it is given, the faces' pitch follows "
            "from it and the roof pitch is left aside.", 4.0, 65.0, auto="from the faces' pitch"),
+    _angle("flare_pitch", CAP, 0.0, "Pitch of a flared roof's eave, below the break.", 5.0, 60.0,
+           auto="half the faces' pitch"),
+    _length("flare_reach", CAP, 0.0, "From the rafters' tails up to the break of a flared roof, level.", 40.0, 1_200.0,
+            auto="as the overhang: the break lies over the plate's edge"),
     _length("overhang", CAP, 110.0, "From the plate's edge to the rafters' tails, level.", 40.0, 600.0),
     _length("tail_depth", CAP, 60.0, "Plumb depth of the rafters' tails at the fascia.", 60.0, 300.0),
     _length("heel_height", CAP, 0.0, "Plumb height of the roof sheathing's underside above the plate's outer edge.",

@@ -218,7 +218,8 @@ def _resolved(job: Job) -> dict[str, object]:
     """What automatic parameters came out as."""
     at = job.sizes
     row = {"end_distance": end_distance(job.spec)} if job.spec.ridge_length else {}
-    return {**row, "width": at.base.width + 2.0 * at.plan.out(1), "length": at.base.width + 2.0 * at.plan.out(0), "base_height": at.base.top, "louver_height": at.louver.top - at.base.top,
+    return {**row, "width": at.base.width + 2.0 * at.plan.out(1), "length": at.base.width + 2.0 * at.plan.out(0),
+            "base_height": at.base.top, "louver_height": at.louver.top - at.base.top,
             "post_face": at.base.post_face, "corner_board_face": at.base.corner_face, "slat_count": at.louver.slats,
             "ring_slope": at.louver.ring_slope, "sill_slope": at.louver.sill_slope,
             "trim_lap": at.louver.trim_lap,
