@@ -145,6 +145,10 @@ PROVOKED: list[tuple[str, dict[str, Any], str, str, str]] = [
     ("us", {"roof_form": "flared hip", "flare_reach": 400.0}, "flare", "flare_reach", "below the middle of the rafters"),
     ("us", {"roof_form": "flared hip", "roof_pitch": 40.0}, "flare", "rafter_stock",
      "keep 44 mm of their depth above the break and must keep 60 mm"),
+    ("us", {"roof_form": "gable", "sides": 6}, "gable", "roof_form", "only a plan of 4 sides can have gables, and this has 6"),
+    ("us", {"roof_form": "gable", "fascia_stock": "1x3"}, "barge board", "fascia_stock", "barge boards must be"),
+    ("us", {"roof_form": "gable", "gable_end": "louvered", "roof_pitch": 15.0}, "gable louvers", "gable_end",
+     "there is room for 0 slats"),
     ("us", {"rafters_per_side": 8}, "rafters", "rafters_per_side",
      "Rafters per side is 8: they would stand 99.6 mm apart"),
 ]
@@ -375,6 +379,12 @@ def wanted(draw: st.DrawFn) -> tuple[str, dict[str, Any]]:
         values["roof_form"] = "flared hip"
         values["rafter_stock"] = draw(st.sampled_from(["2x6", "2x8"] if name == "us" else ["45x145", "45x195"]))
         values["tail_depth"], values["overhang"] = draw(st.floats(60.0, 120.0)), draw(st.floats(60.0, 200.0))
+    elif values.get("sides", 4) == 4 and draw(st.booleans()):
+        values["roof_form"], values["gable_ridge"] = "gable", draw(st.sampled_from(["along", "across"]))
+        values["gable_end"] = draw(st.sampled_from(["boarded", "louvered"]))
+        if draw(st.booleans()):
+            values["fascia_stock"] = "1x10" if name == "us" else "20x195"
+            values["ridge_stock"] = "2x8" if name == "us" else "45x195"
     if draw(st.integers(0, 5)) == 0:
         values["seat"], values["pitch_left"] = "one slope", draw(st.floats(0.0, 35.0))
     if values.get("cladding") == "boards":
@@ -448,6 +458,16 @@ SORTS: dict[str, tuple[str, dict[str, Any]]] = {
                               "width": 1_200.0, "king_post_stock": "6x6", "tail_depth": 110.0}),
     "flared rectangle": ("us", {"roof_form": "flared hip", "roof_pitch": 42.0, "rafter_stock": "2x6", "length": 1_300.0,
                                 "ridge_stock": "2x8", "sheathing_span": 300.0, "tail_depth": 80.0}),
+    "gable": ("us", {"roof_form": "gable"}),
+    "gable across": ("eu", {"roof_form": "gable", "gable_ridge": "across"}),
+    "gable, louvered": ("us", {"roof_form": "gable", "gable_end": "louvered", "width": 1_000.0}),
+    "gable, louvered with square edges": ("eu", {"roof_form": "gable", "gable_end": "louvered", "width": 1_000.0,
+                                                 "slat_edges": "square"}),
+    "gable of boards": ("us", {"roof_form": "gable", "cladding": "boards", "cladding_stock": "1x6"}),
+    "gables on the short sides": ("us", {"roof_form": "gable", "length": 1_300.0, "gable_end": "louvered"}),
+    "gables on the long sides": ("us", {"roof_form": "gable", "length": 1_300.0, "gable_ridge": "across", "roof_pitch": 28.0,
+                                        "fascia_stock": "1x8"}),
+    "gable, corner first, mitred": ("us", {"roof_form": "gable", "facing": "corner", "corner": "mitred"}),
     "octagon": ("eu", {"sides": 8, "width": 1_150.0, "king_post_stock": "120x120"}),
     "octagon, corner first": ("us", {"sides": 8, "width": 1_200.0, "king_post_stock": "6x6", "facing": "corner"}),
     "hexagon": ("us", {"sides": 6, "width": 1_000.0}),

@@ -8,9 +8,9 @@ from collections.abc import Iterator
 
 from .assembly import HALF_LAP, NOTCH
 from .cutting import ENDLESS, Member, Trim
-from .dimensions import Sizes
 from .geometry import Placement, Plane, dot
 from .plan import ENDS, LEFT, RIGHT, above
+from .sizes import Sizes
 from .spec import Spec
 
 _ANY = (-ENDLESS, ENDLESS)

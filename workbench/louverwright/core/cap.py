@@ -8,14 +8,14 @@ from collections.abc import Iterator
 
 from .assembly import GROOVE, HALF_LAP, NOTCH
 from .cutting import ENDLESS, Member, Trim
-from .dimensions import MAST_GAP, Sizes
+from .dimensions import MAST_GAP
+from .gable import fascia_low, gable_members, under_sheathing
 from .geometry import Z_AXIS, Bore, Placement, Plane, add, cross, scale, sub
 from .plan import ENDS, LEFT, RIGHT, above, below
+from .sizes import Sizes
 from .spec import Spec
 
 _ANY = (-ENDLESS, ENDLESS)
-#: The fascia hangs this far below the soffit, for a drip (mm).
-FASCIA_DROP = 6.0
 #: Gap between the soffit and the trim behind it (mm).
 SOFFIT_GAP = 2.0
 #: The mast's step: length, depth of the mast's bore, of its drain groove (mm) and the weep hole's diameter.
@@ -30,13 +30,16 @@ def roof_members(spec: Spec, at: Sizes) -> Iterator[Member]:
         yield _king_post(at)
     else:
         yield _ridge(at)
-    for side in range(at.plan.sides):
-        yield _hip(at, side)
+    for corner in range(0 if at.cap.gables else at.plan.sides):
+        yield _hip(at, corner)
+    for side in at.eaves:
         yield from _rafters(at, side)
         yield from _bed_mould(at, side)
         yield _soffit(at, side)
         yield _fascia(at, side)
         yield from _sheathing(spec, at, side)
+    for side in at.cap.gables:
+        yield from gable_members(spec, at, side)
     if at.cap.mast:
         yield _bearer(at)
         yield _step(at)
@@ -80,13 +83,18 @@ def _king_post(at: Sizes) -> Member:
 
 
 def _ridge(at: Sizes) -> Member:
-    """Between the two hipped ends, backed to both long faces and as deep as the rafters' plumb cuts."""
+    """Between the hipped ends, or out to the barge boards; backed to the faces and as deep as the rafters' plumb cuts."""
     cap, plan = at.cap, at.plan
-    side = next(side for side in range(plan.sides) if plan.long(side))
-    trims = (*(Trim("backing", (_under_sheathing(at, each),), partner="roof.sheathing") for each in range(plan.sides)),
-             *(Trim("end for the common", (plan.outer(plan.neighbour(side, end), cap.head_r),), partner="roof.common")
-               for end in ENDS))
-    return Member("roof.ridge", side, plan.level(side), (cap.ridge_bottom, ENDLESS), (-cap.head_r, cap.head_r), trims)
+    side = next(side for side in at.eaves if cap.gables or plan.long(side))
+    trims = [Trim("backing", (under_sheathing(at, each),), partner="roof.sheathing") for each in at.eaves]
+    for end in ENDS:
+        next_side = plan.neighbour(side, end)
+        trims.append(Trim("end for the barge boards", (plan.outer(next_side, cap.verge_r),), partner="roof.barge")
+                     if cap.gables else
+                     Trim("end for the common", (plan.outer(next_side, cap.head_r),), partner="roof.common"))
+    middle = at.ridge_r(side)
+    return Member("roof.ridge", side, plan.level(side), (at.ridge_bottom, ENDLESS),
+                  (middle - cap.head_r, middle + cap.head_r), tuple(trims))
 
 
 def _hip(at: Sizes, corner: int) -> Member:
@@ -99,7 +107,7 @@ def _hip(at: Sizes, corner: int) -> Member:
     frame = Placement.from_axes(peak, along, across)
     tip = cap.plate_r / math.cos(math.pi / plan.sides)
     trims = (
-        *(_top(at, side, "backing") for side in sides),
+        *(_top(at, side, name) for side, name in zip(sides, ("left backing", "right backing"), strict=True)),
         *_hip_head(at, corner),
         *(Trim("tail, plumb cheek", (plan.outer(side, cap.tail_r),), partner="roof.fascia") for side in sides),
         Trim("level tail for the soffit", (below(cap.soffit_top),), partner="roof.soffit"),
@@ -117,8 +125,8 @@ def _upper(at: Sizes) -> float:
 def _top(at: Sizes, side: int, name: str) -> Trim:
     """The waste over a rafter: above the face, or above both pitches of a flared one."""
     if not at.cap.flared:
-        return Trim(name, (_under_sheathing(at, side),), partner="roof.sheathing")
-    return Trim(f"{name} to both pitches", (_under_sheathing(at, side), _under_eave(at, side)), NOTCH, "roof.sheathing")
+        return Trim(name.split()[-1], (under_sheathing(at, side),), partner="roof.sheathing")
+    return Trim(f"{name} to both pitches", (under_sheathing(at, side), _under_eave(at, side)), NOTCH, "roof.sheathing")
 
 
 def _hip_head(at: Sizes, corner: int) -> list[Trim]:
@@ -131,12 +139,6 @@ def _hip_head(at: Sizes, corner: int) -> list[Trim]:
             for side in (corner, corner + 1)]
 
 
-def _under_sheathing(at: Sizes, side: int) -> Plane:
-    """The sheathing's underside on a face; waste above it."""
-    cap = at.cap
-    return at.plan.slope_plane(side, cap.pitch, cap.break_r, cap.break_z)
-
-
 def _under_eave(at: Sizes, side: int) -> Plane:
     """The sheathing's underside at the eave, which is the face's where the roof is not flared; waste above it."""
     cap = at.cap
@@ -147,9 +149,12 @@ def rafter_lines(at: Sizes, side: int) -> list[float]:
     """Where along a side its jacks and commons stand (mm): evenly between the plate's corners.
 
     On a rectangle's long side what stands in the square is pulled apart to the ends of the ridge, and commons stand
-    evenly between.
+    evenly between.  Under a gable roof the first and the last stand flush with the plate's ends.
     """
     cap, ridge = at.cap, at.plan.half(side, 0.0)
+    if cap.gables:
+        reach = at.plan.half(side, cap.plate_r) - cap.rafter_t / 2.0
+        return [2.0 * reach * i / (cap.rafters + 1) - reach for i in range(cap.rafters + 2)]
     half = cap.plate_r * at.plan.slope
     bay = 2.0 * half / (cap.rafters + 1)
     lines = [bay * (i + 1) - half for i in range(cap.rafters)]
@@ -172,10 +177,10 @@ def _rafters(at: Sizes, side: int) -> Iterator[Member]:
     q = math.radians(cap.pitch)
     up = add(scale(plan.u(side), -math.cos(q)), scale(Z_AXIS, math.sin(q)))
     for index, along in enumerate(rafter_lines(at, side), start=1):
-        common = abs(along) < plan.half(side, 0.0) + 1e-6
+        common = bool(cap.gables) or abs(along) < plan.half(side, 0.0) + 1e-6
         end = 0 if abs(along) < 1e-6 else (RIGHT if along > 0 else LEFT)
         frame = Placement.from_axes(plan.point(side, cap.break_r, along, cap.break_z), up, plan.v(side))
-        head = plan.inner(side, cap.head_r) if common else _hip_side(at, side, end)
+        head = plan.inner(side, at.ridge_r(side) + cap.head_r) if common else _hip_side(at, side, end)
         bears_on = "roof.hip" if not common else "roof.kingpost" if cap.post_flats else "roof.ridge"
         trims = (
             *([_top(at, side, "top edge")] if cap.flared else []),
@@ -200,29 +205,37 @@ def _bed_mould(at: Sizes, side: int) -> Iterator[Member]:
     half = cap.rafter_t / 2.0
     lines = rafter_lines(at, side)
     v = plan.v(side)
-    left_ends = [_hip_side(at, side, LEFT), *(Plane(v, line + half).flipped() for line in lines)]
-    right_ends = [*(Plane(v, line - half) for line in lines), _hip_side(at, side, RIGHT)]
+    left_ends = [Plane(v, line + half).flipped() for line in lines]
+    right_ends = [Plane(v, line - half) for line in lines]
+    if cap.gables:
+        left_ends, right_ends = left_ends[:-1], right_ends[1:]
+    else:
+        left_ends, right_ends = [_hip_side(at, side, LEFT), *left_ends], [*right_ends, _hip_side(at, side, RIGHT)]
     for index, stops in enumerate(zip(left_ends, right_ends, strict=True)):
         trims = tuple(Trim("end against the rafter", (stop,)) for stop in stops)
         yield Member("roof.bedmould", side, plan.level(side), (cap.soffit_top, cap.plate_top),
                      (cap.plate_r, cap.plate_r + cap.fascia_t), trims, index=index)
 
 
-def _mitres(at: Sizes, side: int, partner: str) -> tuple[Trim, ...]:
+def _eave_ends(at: Sizes, side: int, partner: str) -> tuple[Trim, ...]:
+    """What ends soffit and fascia: the mitre at a hipped corner, the barge board at a gable."""
+    if at.cap.gables:
+        return tuple(Trim("end against the barge board", (at.plan.outer(at.plan.neighbour(side, end), at.cap.verge_r),),
+                          partner="roof.barge") for end in ENDS)
     return tuple(Trim("mitre at the corner", (at.plan.mitre(side, end),), partner=partner) for end in ENDS)
 
 
 def _soffit(at: Sizes, side: int) -> Member:
     cap, plan = at.cap, at.plan
     return Member("roof.soffit", side, plan.flat(side), (-cap.tail_r, -cap.plate_r - SOFFIT_GAP),
-                  (cap.soffit_top - cap.soffit_t, cap.soffit_top), _mitres(at, side, "roof.soffit"))
+                  (cap.soffit_top - cap.soffit_t, cap.soffit_top), _eave_ends(at, side, "roof.soffit"))
 
 
 def _fascia(at: Sizes, side: int) -> Member:
     cap, plan = at.cap, at.plan
-    low = cap.soffit_top - cap.soffit_t - FASCIA_DROP
+    low = fascia_low(cap)
     trims = (Trim("top edge to the roof's slope", (_under_eave(at, side),), partner=_EAVE[cap.flared]),
-             *_mitres(at, side, "roof.fascia"))
+             *_eave_ends(at, side, "roof.fascia"))
     return Member("roof.fascia", side, plan.level(side), (low, ENDLESS), (cap.tail_r, cap.eave_r), trims)
 
 
@@ -233,10 +246,14 @@ _EAVE = ("roof.sheathing", "roof.sheathing.eave")
 def _sheathing(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
     """One sheet a face; on a flared roof a second one below the break."""
     cap, plan = at.cap, at.plan
-    trims = [Trim("hip edge", (plan.mitre(side, end),), partner="roof.sheathing") for end in ENDS]
+    if cap.gables:
+        verge = cap.verge_r + cap.fascia_t
+        trims = [Trim("verge edge", (plan.outer(plan.neighbour(side, end), verge),)) for end in ENDS]
+    else:
+        trims = [Trim("hip edge", (plan.mitre(side, end),), partner="roof.sheathing") for end in ENDS]
     top = list(trims)
-    if plan.long(side):
-        top.append(Trim("ridge edge", (plan.inner(side, 0.0),), partner="roof.sheathing"))
+    if cap.gables or plan.long(side):
+        top.append(Trim("ridge edge", (plan.inner(side, at.ridge_r(side)),), partner="roof.sheathing"))
     if cap.mast:
         top.append(Trim("clear of the mast", (plan.inner(side, cap.mast / 2.0 + MAST_GAP),)))
     eave = Trim("plumb eave edge", (plan.outer(side, cap.eave_r),))
@@ -256,7 +273,7 @@ def _sheathing(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
 def _break(at: Sizes, side: int) -> Plane:
     """The plane that halves the angle between a face's two pitches; waste below the break."""
     cap, plan = at.cap, at.plan
-    face, eave = _under_sheathing(at, side), _under_eave(at, side)
+    face, eave = under_sheathing(at, side), _under_eave(at, side)
     return Plane.through(plan.point(side, cap.break_r, 0.0, cap.break_z), sub(face.normal, eave.normal))
 
 

@@ -13,11 +13,12 @@ from functools import lru_cache
 from typing import Any
 
 from . import checks_cap, checks_louver
-from .dimensions import SOLE_ROOM, Sizes, opening_halves, sizes, sole_top, width_of
+from .dimensions import SOLE_ROOM, sizes, sole_top, width_of
 from .layout import layout
 from .parameters import BY_NAME
 from .plan import ENDS
 from .row import row_findings
+from .sizes import Sizes, opening_halves
 from .spec import Finding, Spec, SpecError, least_text, length_text, make_spec, most_text
 from .stock import StockList
 

@@ -6,8 +6,10 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 
-from .cap import FASCIA_DROP, STEP_BORE, rafter_lines
-from .dimensions import MAST_WOOD, NOTCH_SHARE, Sizes
+from .cap import STEP_BORE, rafter_lines
+from .dimensions import MAST_WOOD, NOTCH_SHARE
+from .gable import LEAST_SLAT, fascia_low, gable_slats
+from .sizes import Sizes
 from .spec import Finding, Spec, least_text, length_text, most_text
 
 #: Least width of a bearing on the plate, of the plate on the frame, and of a seat (mm).
@@ -18,6 +20,8 @@ LEAST_NAILER = 20.0
 LEAST_BAY = 120.0
 #: Room for a hand's width of nailing between the two commons at a short ridge (mm).
 LEAST_RIDGE = 20.0
+#: Fewer slats are no louvers.
+LEAST_GABLE_SLATS = 2
 #: Two pitches that differ by less (degrees) are one roof with a crease.
 LEAST_BREAK = 5.0
 #: A rafter sawn to two pitches keeps this depth above the break (mm).
@@ -28,6 +32,8 @@ LEAST_POST = 60.0
 
 def _slopes(at: Sizes) -> list[tuple[str, float]]:
     """The rafters there are, with their slopes in radians."""
+    if at.cap.gables:
+        return [("common", math.radians(at.cap.pitch))]
     hip = [("hip", math.radians(at.cap.hip_slope))]
     return hip + ([("jack or common", math.radians(at.cap.pitch))] if at.cap.rafters else [])
 
@@ -65,7 +71,7 @@ def _eave(spec: Spec, at: Sizes) -> Iterator[Finding]:
         yield Finding("soffit", "overhang", length_text(spec.overhang),
                       f"the soffit would lie {length_text(nailer)} below the plate's top and leave no nailer",
                       "Make the overhang wider, the roof steeper, or the tails deeper.")
-    low = cap.soffit_top - cap.soffit_t - FASCIA_DROP
+    low = fascia_low(cap)
     open_to = louver.rail_under - spec.panel_clearance - louver.trim_lap
     if low < open_to:
         yield Finding("soffit", "overhang", length_text(spec.overhang),
@@ -136,26 +142,49 @@ def _mast(spec: Spec, at: Sizes) -> Iterator[Finding]:
 
 
 def _ridge(spec: Spec, at: Sizes) -> Iterator[Finding]:
-    """What a rectangle's hip roof asks for."""
+    """What a ridge asks for, and a rectangle's hip roof."""
     cap, plan = at.cap, at.plan
     if cap.post_flats:
         return
-    if cap.rafters % 2 == 0:
-        yield Finding("ridge", "rafters_per_side", str(cap.rafters),
-                      "a common must stand at mid-side of a rectangle's short sides, to meet the ridge's end",
-                      "Set an odd number of rafters, or −1 for automatic.")
-    deep = cap.under(0.0) - cap.ridge_bottom
+    deep = at.peak - at.ridge_bottom
     if deep > spec.ridge_stock.width:
         yield Finding("ridge", "ridge_stock", f"“{spec.ridge_stock.name}”",
                       f"to cover the rafters' plumb cuts the ridge must be {least_text(deep)} deep, and the stock is "
                       f"{most_text(spec.ridge_stock.width)} wide",
                       "Choose wider stock, or make the rafters shallower or the roof flatter.")
+    if cap.gables:
+        return
+    if cap.rafters % 2 == 0:
+        yield Finding("ridge", "rafters_per_side", str(cap.rafters),
+                      "a common must stand at mid-side of a rectangle's short sides, to meet the ridge's end",
+                      "Set an odd number of rafters, or −1 for automatic.")
     length = 2.0 * max(plan.pull)
     if length < cap.rafter_t + LEAST_RIDGE:
         least = least_text(cap.rafter_t + LEAST_RIDGE)
         yield Finding("ridge", "length", length_text(spec.length), f"its roof's ridge would be {length_text(length)} long, "
                       f"and two commons side by side need {least}",
                       f"Make it and the width differ by {least} or more, or set it to 0 for a square.")
+
+
+def _gable(spec: Spec, at: Sizes) -> Iterator[Finding]:
+    """The barge boards cover what ends on them, and there is room for slats."""
+    cap, plan = at.cap, at.plan
+    if spec.roof_form != "gable":
+        return
+    if plan.sides != 4:
+        yield Finding("gable", "roof_form", "“gable”", f"only a plan of 4 sides can have gables, and this has {plan.sides}",
+                      "Choose a hip roof, or 4 sides.")
+        return
+    box = cap.under(cap.plate_r) - cap.soffit_top + cap.soffit_t
+    need = max(at.peak - at.ridge_bottom, box) * math.cos(math.radians(cap.pitch))
+    if need > spec.fascia_stock.width:
+        yield Finding("barge board", "fascia_stock", f"“{spec.fascia_stock.name}”",
+                      f"barge boards must be {least_text(need)} wide to cover the ends of ridge and eaves, and the stock is "
+                      f"{most_text(spec.fascia_stock.width)}", "Choose wider fascia stock, or a narrower overhang.")
+    if spec.gable_end == "louvered" and gable_slats(at) < LEAST_GABLE_SLATS:
+        yield Finding("gable louvers", "gable_end", "“louvered”",
+                      f"there is room for {gable_slats(at)} slats of {length_text(LEAST_SLAT)} or more under the peak; "
+                      f"{LEAST_GABLE_SLATS} are the least", "Make the roof steeper or the vent wider, or board the gables.")
 
 
 def _flare(spec: Spec, at: Sizes) -> Iterator[Finding]:
@@ -181,13 +210,16 @@ def _flare(spec: Spec, at: Sizes) -> Iterator[Finding]:
 
 def _bays(spec: Spec, at: Sizes) -> Iterator[Finding]:
     cap = at.cap
-    if not rafter_lines(at, 0):
+    if not rafter_lines(at, at.eaves[0]):
         return
-    bay = 2.0 * cap.plate_r * at.plan.slope / (cap.rafters + 1)
+    along = 2.0 * cap.plate_r * at.plan.slope
+    if cap.gables:
+        along = 2.0 * at.plan.half(at.eaves[0], cap.plate_r) - cap.rafter_t
+    bay = along / (cap.rafters + 1)
     if bay < LEAST_BAY:
         yield Finding("rafters", "rafters_per_side", str(cap.rafters),
                       f"they would stand {length_text(bay)} apart; {length_text(LEAST_BAY)} is the least",
-                      f"Take {max(0, math.floor(2.0 * cap.plate_r * at.plan.slope / LEAST_BAY) - 1)} or fewer.")
+                      f"Take {max(0, math.floor(along / LEAST_BAY) - 1)} or fewer.")
 
 
-CHECKS = (_notch, _tail, _eave, _plate, _king_post, _ridge, _flare, _mast, _bays)
+CHECKS = (_notch, _tail, _eave, _plate, _king_post, _ridge, _gable, _flare, _mast, _bays)

@@ -6,8 +6,9 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 
-from .dimensions import DADO_WOOD, PanelSize, Sizes, slat_height, slats_needed
+from .dimensions import DADO_WOOD, slat_height, slats_needed
 from .louver import screen_heights
+from .sizes import PanelSize, Sizes
 from .spec import Finding, Spec, length_text, most_text
 
 #: The least clear width of a panel, or of half a panel beside a mullion (mm).

@@ -1,16 +1,17 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """The vent's leading dimensions, worked out once from the spec: everything that more than one part needs.
 
-Names in brackets are those of the construction page.  All in mm and degrees.
+All in mm and degrees.
 """
 
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import lru_cache
 
-from .plan import BarnRoof, CornerRule, Plan, corner_rule
+from .plan import BarnRoof, Plan, corner_rule
+from .sizes import BaseSize, CapSize, LouverSize, PanelSize, Sizes, overlap
 from .sizing import width_from_ridge
 from .spec import Spec
 
@@ -32,245 +33,6 @@ BEARER_GAP = 2.0
 MAST_WOOD = 20.0
 #: Play of the mast in king post and step, and its gap in the sheathing (mm; on the diameter, on the radius).
 MAST_PLAY, MAST_GAP = 1.0, 5.0
-
-
-@dataclass(frozen=True)
-class BaseSize:
-    """Base frame and cladding."""
-
-    width: float          # [W] over the cladding; of a rectangle's short sides
-    frame_t: float        # [t]
-    frame_w: float        # [w]
-    post_face: float      # [f]
-    cladding_t: float     # [tc]
-    corner_t: float       # [tcb]
-    corner_face: float    # width that a corner board shows on each face
-    frame_r: float        # [Af] outer face of the base frame
-    top: float            # [Hb]
-
-    @property
-    def inner_r(self) -> float:
-        """Inner face of the base frame."""
-        return self.frame_r - self.frame_t
-
-
-@dataclass(frozen=True)
-class PanelSize:
-    """What differs from a rectangle's long sides to its short ones: the panel's measures along the side."""
-
-    half: float           # half of a panel's width
-    stile_t: float
-    mullion_t: float      # 0 for none
-    trim_lap: float       # over the stiles and the head rail
-
-    @property
-    def clear_half(self) -> float:
-        """Half of the clear width between the stiles."""
-        return self.half - self.stile_t
-
-    @property
-    def clear_width(self) -> float:
-        """Clear width of one panel, a mullion taken off."""
-        return 2.0 * self.clear_half - self.mullion_t
-
-    @property
-    def trim_inner(self) -> float:
-        """The trim's edge towards the opening, along the side."""
-        return self.half - self.trim_lap
-
-
-@dataclass(frozen=True)
-class LouverSize:
-    """Louver frame, panels, ring and trim."""
-
-    frame_r: float        # [Al]
-    frame_t: float
-    rail_top: float       # [zr] top of the bottom rail
-    rail_under: float     # [zo] underside of the top rail
-    top: float            # [zp]
-    slat_angle: float     # [a]
-    slat_t: float         # [ts]
-    depth: float          # [D]
-    stile_t: float
-    head_under: float     # [zh]
-    panels: tuple[PanelSize, PanelSize]  # in the even sides, in the odd ones
-    slats: int            # [m]
-    spacing: float        # [s]
-    sill_slope: float
-    square_edges: bool    # slats' long edges left square
-    ring_slope: float
-    ring_t: float
-    ring_r: float         # outermost arris
-    trim_t: float         # [tt]
-    trim_lap: float       # over the stiles and the head rail
-    screen_t: float       # 0 for none
-    batten_t: float
-    batten_w: float
-
-    @property
-    def slat_plumb(self) -> float:
-        """[tv] a slat's thickness measured plumb."""
-        return self.slat_t / math.cos(math.radians(self.slat_angle))
-
-    def slope(self, index: int) -> float:
-        """Slope of a slat, or with index 0 of the sill."""
-        return self.slat_angle if index else self.sill_slope
-
-    @property
-    def sill_plumb(self) -> float:
-        """The sill's thickness measured plumb."""
-        return self.slat_t / math.cos(math.radians(self.sill_slope))
-
-    @property
-    def sill_rise(self) -> float:
-        """Rise of the sill over the panel's depth."""
-        return self.depth * math.tan(math.radians(self.sill_slope))
-
-    @property
-    def slat_edges(self) -> tuple[float, float]:
-        """Where a square-edged slat begins and ends up its slope, from the frame's outer face on its underside."""
-        a = math.radians(self.slat_angle)
-        return self.slat_t * math.tan(a), self.depth / math.cos(a)
-
-    @property
-    def rise(self) -> float:
-        """Rise of a slat over the panel's depth."""
-        return self.depth * math.tan(math.radians(self.slat_angle))
-
-    @property
-    def panel_r(self) -> float:
-        """Inner face of the panels."""
-        return self.frame_r - self.depth
-
-    def panel(self, side: int) -> PanelSize:
-        """The panel in a side."""
-        return self.panels[side % 2]
-
-    @property
-    def gap(self) -> float:
-        """Clear gap between two slats, square to them."""
-        return self.spacing * math.cos(math.radians(self.slat_angle)) - self.slat_t
-
-    @property
-    def batten_r(self) -> float:
-        """Inner face of the screen's battens: nothing of a panel reaches further in."""
-        return self.panel_r - (self.screen_t + self.batten_t if self.screen_t else 0.0)
-
-    def overlap(self, rain_angle: float) -> float:
-        """How far a slat covers the gap above it for rain or sight rising inward at ``rain_angle``."""
-        return overlap(self.depth, self.slat_angle, self.slat_t, self.spacing, rain_angle, self.square_edges)
-
-    def slat_under(self, index: int) -> float:
-        """Height of a slat's underside at the frame's outer face; slat 0 is the sill."""
-        return self.rail_top + index * self.spacing
-
-
-@dataclass(frozen=True)
-class CapSize:
-    """Cap plate, rafters, king post, eave."""
-
-    plate_r: float        # [Rp]
-    plate_w: float
-    plate_t: float
-    plate_top: float
-    heel: float           # [hz]
-    pitch: float          # [q] of the faces
-    hip_slope: float
-    break_r: float        # where a flared roof breaks to its eave pitch; the plate's edge where it is not flared
-    break_z: float        # height of the sheathing's underside there
-    eave_pitch: float     # of a flared roof below the break; else that of the faces
-    rafter_t: float
-    rafter_d: float
-    rafters: int          # a side, between the hips; on a rectangle on its short sides
-    ridge_commons: int    # commons on each long side of a rectangle between those at the ridge's ends
-    tail_r: float         # [Rp + o]
-    soffit_top: float
-    soffit_t: float
-    fascia_t: float
-    sheathing_t: float
-    post_apothem: float
-    post_flats: int       # 0 for no king post, where a ridge takes its place
-    post_top: float
-    post_bottom: float
-    mast: float           # diameter of the bore, 0 for none
-    bearer_half: float    # half the length of the mast's bearer
-
-    @property
-    def head_r(self) -> float:
-        """Where commons end: the flats of the king post, or the faces and ends of the ridge."""
-        return self.post_apothem if self.post_flats else self.rafter_t / 2.0
-
-    @property
-    def ridge_bottom(self) -> float:
-        """Lower edge of a ridge, where the plumb cuts of the rafters on it end."""
-        return self.under(self.head_r) - self.rafter_d / math.cos(math.radians(self.pitch))
-
-    @property
-    def eave_r(self) -> float:
-        """Outer face of the fascia, where the sheathing ends."""
-        return self.tail_r + self.fascia_t
-
-    @property
-    def flared(self) -> bool:
-        """True for a roof with two pitches a face."""
-        return self.eave_pitch < self.pitch
-
-    def under(self, r: float) -> float:
-        """Height of the sheathing's underside on a face, ``r`` from the axis."""
-        pitch = self.pitch if r <= self.break_r else self.eave_pitch
-        return self.break_z + (self.break_r - r) * math.tan(math.radians(pitch))
-
-    def reach(self, z: float) -> float:
-        """How far from the axis the sheathing's underside is ``z`` high."""
-        pitch = self.pitch if z >= self.break_z else self.eave_pitch
-        return self.break_r + (self.break_z - z) / math.tan(math.radians(pitch))
-
-    def kick(self, r: float) -> float:
-        """How far a flared face lies above the faces' pitch carried on, plumb."""
-        return self.under(r) - self.break_z - (self.break_r - r) * math.tan(math.radians(self.pitch))
-
-    def notch(self, slope: float) -> float:
-        """Depth of the notch over the plate in a rafter of a ``slope`` (radians), square to it."""
-        return self.rafter_d - (self.heel - self.kick(self.plate_r)) * math.cos(slope)
-
-
-@dataclass(frozen=True)
-class Sizes:
-    """All leading dimensions, with the plan, the corner rule and the barn's roof."""
-
-    plan: Plan
-    rule: CornerRule
-    roof: BarnRoof
-    base: BaseSize
-    louver: LouverSize
-    cap: CapSize
-
-
-    def opening(self, side: int) -> float:
-        """Half the clear width between the legs of a side of the base (mm)."""
-        return self.plan.half(side, self.base.frame_r) - self.base.post_face
-
-
-def opening_halves(at: Sizes, margin: float) -> tuple[float, float]:
-    """Half the length and half the width of the opening in the roof (along u of side 0, and of side 1), ``margin`` mm inside
-    the base's legs; square but for a rectangle; may be negative."""
-    if at.plan.sides == 4:
-        return at.opening(1) - margin, at.opening(0) - margin
-    half = (at.base.inner_r - margin) / math.sqrt(2.0)
-    return half, half
-
-
-def overlap(depth: float, slope: float, t: float, spacing: float, rain: float, square: bool) -> float:
-    """How far slats cover each other for what rises inward at ``rain`` (mm); not negative where they hide everything.
-
-    Edges ripped plumb: D (tan a − tan e) + tv − s.  Square edges, width w on the slope: w (sin a − cos a · tan e)
-    + t (cos a + sin a · tan e) − s.
-    """
-    a, e = math.radians(slope), math.tan(math.radians(rain))
-    if not square:
-        return depth * (math.tan(a) - e) + t / math.cos(a) - spacing
-    width = (depth - t * math.sin(a)) / math.cos(a)
-    return width * (math.sin(a) - math.cos(a) * e) + t * (math.cos(a) + math.sin(a) * e) - spacing
 
 
 def slat_height(spec: Spec) -> float:
@@ -389,14 +151,16 @@ def _cap(spec: Spec, plan: Plan, louver: LouverSize) -> CapSize:
     rafter = spec.rafter_stock
     plate_r = louver.frame_r + louver.trim_t
     plate_top = louver.top + spec.plate_stock.thickness
+    gables = gables_of(spec)
     rafters = int(spec.rafters_per_side) if spec.rafters_per_side >= 0 else rafters_between(spec, plan, plate_r)
     tail_r = plate_r + spec.overhang
     break_r, eave = _flare(spec, q, tail_r)
     depth = rafter.width - (tail_r - break_r) * (math.tan(q) - math.tan(eave)) * math.cos(hip)
     kick = max(0.0, plate_r - break_r) * (math.tan(q) - math.tan(eave))
-    heel = spec.heel_height or math.ceil(_heel(depth, hip, q if rafters else hip) + kick)
+    heel = spec.heel_height or math.ceil(
+        _heel(depth, q if gables else hip, q if rafters else hip) + kick)
     break_z = plate_top + heel + (plate_r - break_r) * math.tan(eave if break_r < plate_r else q)
-    flats = 0 if plan.rectangle else plan.sides * (2 if rafters % 2 else 1)
+    flats = 0 if plan.rectangle or gables else plan.sides * (2 if rafters % 2 else 1)
     apothem = min(spec.king_post_stock.width, spec.king_post_stock.thickness) / 2.0
     if flats % 4:  # two of its corners reach further than its flats, and must come out of the square too
         apothem *= math.cos(math.pi / flats)
@@ -405,13 +169,20 @@ def _cap(spec: Spec, plan: Plan, louver: LouverSize) -> CapSize:
         heel=heel, pitch=math.degrees(q), hip_slope=math.degrees(hip), rafter_t=rafter.thickness,
         break_r=break_r, break_z=break_z, eave_pitch=math.degrees(eave), rafter_d=depth, rafters=rafters,
         ridge_commons=max(0, math.ceil(2.0 * max(plan.pull) / (spec.sheathing_span + rafter.thickness) - 1e-9) - 1),
-        tail_r=tail_r,
+        gables=gables, verge_r=plate_r + spec.cladding_stock.thickness + (spec.verge or spec.overhang / 2.0), tail_r=tail_r,
         soffit_top=break_z + (break_r - tail_r) * math.tan(eave) - spec.tail_depth,
         soffit_t=spec.soffit_stock.thickness, fascia_t=spec.fascia_stock.thickness,
         sheathing_t=spec.sheathing_stock.thickness, post_apothem=apothem, post_flats=flats,
         post_top=0.0, post_bottom=0.0, mast=spec.mast_diameter + MAST_PLAY if spec.mast_diameter else 0.0,
         bearer_half=0.0)
     return _with_heights(cap, plan, spec.frame_stock.width)
+
+
+def gables_of(spec: Spec) -> tuple[int, ...]:
+    """The sides that end in gables: under a ridge along the barn's those that face along it."""
+    if spec.roof_form != "gable":
+        return ()
+    return (0, 2) if spec.gable_ridge == "along" else (1, 3)
 
 
 def _flare(spec: Spec, q: float, tail_r: float) -> tuple[float, float]:
@@ -449,8 +220,12 @@ def _heel(depth: float, *slopes: float) -> float:
 def rafters_between(spec: Spec, plan: Plan, plate_r: float) -> int:
     """Jacks a side, an even number, so that no clear bay is wider than the sheathing spans.
 
-    On a rectangle an odd one: a common stands at each end of the ridge.
+    On a rectangle an odd one: a common stands at each end of the ridge.  Under a gable roof the commons between the gables'.
     """
+    if gables_of(spec):
+        t = spec.rafter_stock.thickness
+        whole = 2.0 * max(plan.half(side, plate_r) for side in range(4) if side not in gables_of(spec)) - t
+        return max(0, math.ceil(float(whole / (spec.sheathing_span + t)) - 1e-9) - 1)
     count = 1 if plan.rectangle else 0
     while _widest_bay(spec, plan, plate_r, count) > spec.sheathing_span and count < 12:
         count += 2

@@ -10,11 +10,13 @@ from functools import lru_cache
 from typing import Any
 
 from .assembly import Assembly, Part, board_volume_and_centre
-from .dimensions import Sizes, opening_halves, sizes
+from .dimensions import sizes
+from .gable import gable_half, gable_slats
 from .geometry import Vec, add, scale
 from .kinds import BASE, LOUVER, ROOF
 from .layout import layout
 from .row import spacing, vents_alike
+from .sizes import Sizes, opening_halves
 from .sizing import AirReport, net_free_area, target_area, target_from_building
 from .spec import Spec
 from .survey import opening_at_foot
@@ -55,8 +57,12 @@ OUTPUTS: tuple[Output, ...] = (
     Output("slat_gap", LENGTH, "Clear gap between slats, square to them."),
     Output("rain_overlap", LENGTH, "How far slats overlap at the rain angle."),
     Output("face_pitch", ANGLE, "Pitch of the vent's roof faces, which is not the slope of its hips."),
-    Output("hip_slope", ANGLE, "Slope of the hips, which is not the pitch of the faces."),
-    Output("rafters_each_side", COUNT, "Jacks and commons on each side."),
+    Output("hip_slope", ANGLE, "Slope of the hips, which is not the pitch of the faces; 0 for a gable roof."),
+    Output("kicked_pitch", ANGLE, "Pitch of the faces below the break of a flared roof; 0 where it is not flared."),
+    Output("kicked_hip_slope", ANGLE, "Slope of the hips below the break of a flared roof; 0 where it is not flared."),
+    Output("gable_slats", COUNT, "Slats in each gable, without the sill."),
+    Output("rafters_each_side", COUNT, "Jacks and commons on each side; of a rectangle on the short ones, under a gable roof "
+           "between the gables' rafters."),
     Output("heel", LENGTH, "Sheathing's underside above the plate's outer edge, plumb."),
     Output("opening_left", LENGTH, "What the pitch's error opens up at the foot, left slope.", "survey"),
     Output("opening_right", LENGTH, "What the pitch's error opens up at the foot, right slope.", "survey"),
@@ -76,8 +82,9 @@ OUTPUTS: tuple[Output, ...] = (
     Output("total_weight", WEIGHT, "Weight of the vent, without covering, flashing and paint.", "weight"),
     Output("centre_height", LENGTH, "Height of the centre of gravity above the ridge.", "weight"),
     Output("roof_covering", AREA, "Area of the vent's roof to be covered.", "take-off"),
-    Output("hip_length", LENGTH, "Length of one hip of the covering, eave to peak.", "take-off"),
-    Output("eave_length", LENGTH, "Length of all eaves together.", "take-off"),
+    Output("hip_length", LENGTH, "Length of one hip of the covering, eave to peak; 0 for a gable roof.", "take-off"),
+    Output("verge_length", LENGTH, "Length of all verges of a gable roof together, up the slope.", "take-off"),
+    Output("eave_length", LENGTH, "Length of all eaves together, verges apart.", "take-off"),
     Output("ridge_run", LENGTH, "Length of the vent's own ridge in the covering; 0 where the hips meet in a point.",
            "take-off"),
     Output("pieces", COUNT, "Pieces to cut.", "count"),
@@ -101,13 +108,18 @@ def figures(spec: Spec) -> Mapping[str, Any]:
 
 def _sizes(spec: Spec, at: Sizes) -> dict[str, Any]:
     louver, cap = at.louver, at.cap
-    peak = cap.under(0.0) + cap.sheathing_t / math.cos(math.radians(cap.pitch))
+    peak = at.peak + cap.sheathing_t / math.cos(math.radians(cap.pitch))
     return {
         "overall_width": at.base.width + 2.0 * at.plan.out(1), "overall_length": at.base.width + 2.0 * at.plan.out(0),
         "overall_height": peak, "base_top": at.base.top,
-        "stage_height": louver.top - at.base.top, "eave_width": 2.0 * cap.eave_r, "slats": louver.slats,
+        "stage_height": louver.top - at.base.top, "slats": louver.slats,
+        "eave_width": 2.0 * min(at.roof_half(0), at.roof_half(1)),
         "slat_spacing": louver.spacing, "slat_gap": louver.gap, "rain_overlap": louver.overlap(spec.rain_angle),
-        "face_pitch": cap.pitch, "hip_slope": cap.hip_slope, "rafters_each_side": cap.rafters, "heel": cap.heel,
+        "face_pitch": cap.pitch, "hip_slope": 0.0 if cap.gables else cap.hip_slope,
+        "kicked_pitch": cap.eave_pitch if cap.flared else 0.0,
+        "kicked_hip_slope": hip_of(at, cap.eave_pitch) if cap.flared else 0.0,
+        "gable_slats": gable_slats(at) if cap.gables and spec.gable_end == "louvered" else 0,
+        "rafters_each_side": cap.rafters, "heel": cap.heel,
     }
 
 
@@ -142,10 +154,24 @@ def air_report(spec: Spec) -> AirReport:
     at = sizes(spec)
     louver, base, plan = at.louver, at.base, at.plan
     louvers = sum(float(net_free_area(louver.gap, louver.panel(side).clear_width, louver.slats, 1, spec.screen_factor))
-                  for side in range(plan.sides))
+                  for side in range(plan.sides)) + _gable_area(spec, at)
     throat = plan.area(min(base.inner_r, louver.batten_r))
     long, wide = _opening(spec, at)
     return AirReport(louvers, throat, long * wide, wanted_area(spec))
+
+
+def _gable_area(spec: Spec, at: Sizes) -> float:
+    """Free area of both gables' louvers: each gap by the clear width at the slat above it, where it is narrower."""
+    if not at.cap.gables or spec.gable_end != "louvered":
+        return 0.0
+    louver = at.louver
+    widths = (2.0 * gable_half(at, at.cap.plate_top + index * louver.spacing) for index in range(1, gable_slats(at) + 1))
+    return len(at.cap.gables) * sum(float(net_free_area(louver.gap, width, 1, 1, spec.screen_factor)) for width in widths)
+
+
+def hip_of(at: Sizes, pitch: float) -> float:
+    """Slope of a hip between faces of a ``pitch``: tan hip = tan face · cos(180°/n) (degrees)."""
+    return math.degrees(math.atan(math.tan(math.radians(pitch)) * math.cos(math.pi / at.plan.sides)))
 
 
 def _opening(spec: Spec, at: Sizes) -> tuple[float, float]:
@@ -184,7 +210,14 @@ def _weights(assembly: Assembly) -> dict[str, Any]:
 
 def _take_off(at: Sizes) -> dict[str, Any]:
     cap, plan = at.cap, at.plan
-    q, hip = math.radians(cap.pitch), math.radians(cap.hip_slope)
-    return {"roof_covering": plan.area(cap.eave_r) / math.cos(q), "ridge_run": 2.0 * max(plan.pull),
-            "eave_length": sum(2.0 * plan.half(side, cap.eave_r) for side in range(plan.sides)),
-            "hip_length": cap.eave_r / math.cos(math.pi / plan.sides) / math.cos(hip)}
+    q, eave = math.radians(cap.pitch), math.radians(cap.eave_pitch)
+    eaves = sum(2.0 * at.roof_half(side) for side in at.eaves)
+    if cap.gables:
+        run = (cap.eave_r + plan.out(at.eaves[0])) / math.cos(q)
+        return {"roof_covering": eaves * run, "ridge_run": eaves / 2.0, "eave_length": eaves, "hip_length": 0.0,
+                "verge_length": 4.0 * run}
+    upper, lower = cap.break_r, cap.eave_r
+    corner = math.cos(math.pi / plan.sides)
+    hips = [math.hypot(reach / corner, reach * math.tan(pitch)) for reach, pitch in ((upper, q), (lower - upper, eave))]
+    return {"roof_covering": plan.area(upper) / math.cos(q) + (plan.area(lower) - plan.area(upper)) / math.cos(eave),
+            "ridge_run": 2.0 * max(plan.pull), "eave_length": eaves, "hip_length": sum(hips), "verge_length": 0.0}

@@ -44,6 +44,8 @@ def _each(first: str, seconds: str, kind: str, gap: float = 0.0, least: int = 0)
 def rules(spec: Spec) -> list[Rule]:
     """Every rule, with the spec's clearances.  The first that fits a pair of pieces holds."""
     panel, ring = spec.panel_clearance, spec.ring_clearance
+    gable = spec.roof_form == "gable"
+    turned = 0 if gable else 2
     return [
         # base
         *_each("base.leg", "base.rail.top", GLUED, least=1),
@@ -112,16 +114,33 @@ def rules(spec: Spec) -> list[Rule]:
         *_each("roof.soffit", "louver.frieze", CLEARANCE, 2.0),
         *_each("roof.soffit", "roof.hip", BEARING, least=2),
         *_each("roof.soffit", "roof.jack roof.common", BEARING),
-        *_each("roof.soffit", "roof.soffit", GLUED, least=2),
+        *_each("roof.soffit", "roof.soffit", GLUED, least=turned),
         *_each("roof.fascia", "roof.soffit", BEARING, least=1),
         *_each("roof.fascia", "roof.hip", BEARING, least=2),
         *_each("roof.fascia", "roof.jack roof.common", BEARING),
-        *_each("roof.fascia", "roof.fascia", GLUED, least=2),
+        *_each("roof.fascia", "roof.fascia", GLUED, least=turned),
         *_each("roof.sheathing", "roof.hip", BEARING, least=2),
         *_each("roof.sheathing.eave", "roof.fascia roof.sheathing", BEARING, least=1),
         Rule("roof.sheathing", "roof.fascia", BEARING, least=0 if spec.roof_form == "flared hip" else 1),
         *_each("roof.sheathing", "roof.jack roof.common roof.ridge", BEARING),
-        *_each("roof.sheathing", "roof.sheathing", BEARING, least=2),
+        *_each("roof.sheathing", "roof.sheathing", BEARING, least=1 if gable else 2),
+        # gables
+        *_each("roof.barge", "roof.ridge roof.fascia roof.sheathing roof.barge", BEARING, least=1),
+        *_each("roof.barge", "roof.soffit", BEARING),
+        Rule("roof.gable.board", "roof.plate roof.common", BEARING, least=1),
+        *_each("roof.gable.board", "roof.sheathing", BEARING, least=1),
+        *_each("roof.gable.board", "roof.ridge louver.trim louver.frieze roof.gable.board roof.bedmould", BEARING),
+        *_each("roof.gable.board", "roof.gable.board", CLEARANCE, spec.board_gap),
+        *_each("roof.gable.board", "roof.soffit", CLEARANCE, 2.0),
+        *_each("roof.gable.bed", "roof.plate roof.gable.sill", GLUED, least=1),
+        *_each("roof.gable.bed roof.gable.sill", "roof.common", BEARING),
+        *_each("roof.gable.stile", "roof.gable.sill roof.common", BEARING, least=1),
+        *_each("roof.gable.stile", "roof.gable.stile roof.ridge", BEARING),
+        *_each("roof.gable.slat", "roof.gable.stile", GLUED, least=2),
+        *_each("roof.gable.peak", "roof.gable.stile", BEARING, least=2),
+        *_each("roof.gable.peak", "roof.ridge", BEARING),
+        *_each("roof.gable.screen", "roof.gable.stile roof.gable.sill", BEARING, least=1),
+        *_each("roof.gable.screen", "roof.gable.slat roof.gable.bed roof.gable.peak roof.ridge", BEARING),
         *_each("roof.bearer", "roof.plate", BEARING, least=2),
         *_each("roof.step", "roof.bearer", BEARING, least=1),
     ]

@@ -9,11 +9,12 @@ from .assembly import Assembly
 from .base import base_members
 from .cap import roof_members
 from .cutting import Member, board_of
-from .dimensions import Sizes, sizes
+from .dimensions import sizes
 from .joints import joints_of
 from .kinds import KINDS
 from .louver import louver_members
 from .marks import Placed, parts_of
+from .sizes import Sizes
 from .spec import Spec
 
 

@@ -9,9 +9,9 @@ from collections.abc import Iterator
 from .assembly import DADO, HALF_LAP
 from .base import rail
 from .cutting import ENDLESS, Member, Trim
-from .dimensions import LouverSize, Sizes
 from .geometry import Placement, Plane, scale
 from .plan import ENDS, LEFT, Plan, above, below
+from .sizes import LouverSize, Sizes
 from .spec import Spec
 
 _ANY = (-ENDLESS, ENDLESS)
@@ -71,11 +71,18 @@ def _panel(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
     yield _head(at, side)
 
 
-def _slat_plane(at: Sizes, side: int, index: int, upper: bool = False) -> Plane:
-    """The plane of a slat's underside (waste below it), or of its upper face (waste above it)."""
+def slat_plane(at: Sizes, side: int, index: int, upper: bool, r: float, z: float) -> Plane:
+    """The plane of a slat's underside (waste below it), or of its upper face (waste above it).
+
+    The sill, slat 0, begins at (r, z).
+    """
     louver = at.louver
-    top = at.plan.slope_plane(side, louver.slope(index), louver.frame_r, louver.slat_under(index))
+    top = at.plan.slope_plane(side, louver.slope(index), r, z + index * louver.spacing)
     return top.moved(louver.slat_t) if upper else top.flipped()
+
+
+def _slat_plane(at: Sizes, side: int, index: int, upper: bool = False) -> Plane:
+    return slat_plane(at, side, index, upper, at.louver.frame_r, at.louver.rail_top)
 
 
 def _depth_trims(at: Sizes, side: int) -> tuple[Trim, Trim]:

@@ -168,8 +168,12 @@ PARAMETERS: tuple[Parameter, ...] = (
             3.0, 18.0, auto="1 mm past the dados' ends, 10 mm at least"),
     Parameter("screen", SWITCH, LOUVERS, True, "Mesh with battens on the inner face of each panel."),
     # ---- vent roof
-    _choice("roof_form", CAP, ("hip", "flared hip"), "Form of the vent's roof: hipped on every side, or hipped with a kicked "
-            "eave, two pitches a face."),
+    _choice("roof_form", CAP, ("hip", "flared hip", "gable"), "Form of the vent's roof: hipped on every side; hipped with a "
+            "kicked eave, two pitches a face; or two faces that end in gables."),
+    _choice("gable_ridge", CAP, ("along", "across"), "Whether the ridge of a gable roof runs along the barn's or across it."),
+    _choice("gable_end", CAP, ("boarded", "louvered"), "What closes the gables: cladding, or slats as in the panels."),
+    _length("verge", CAP, 0.0, "From the gables' cladding to the back of the barge boards, level.", 30.0, 400.0,
+            auto="half the overhang"),
     _angle("roof_pitch", CAP, 35.0, "Pitch of the vent's roof faces from the level (not the slope of its hips).",
            5.0, 70.0),
     _angle("hip_rafter_slope", CAP, 0.0, "Slope of the vent's hips from the level; if it is given, the faces' pitch follows "
@@ -183,7 +187,8 @@ PARAMETERS: tuple[Parameter, ...] = (
     _length("heel_height", CAP, 0.0, "Plumb height of the roof sheathing's underside above the plate's outer edge.",
             20.0, 400.0, auto="so that no rafter is notched deeper than a third"),
     _count("rafters_per_side", CAP, -1, "Jack and common rafters on each side, between the hips; an odd number has "
-           "a common at mid-side. −1: automatic, by the sheathing's span.", -1, 12),
+           "a common at mid-side. Under a gable roof those between the gables' own. −1: automatic, by the sheathing's "
+           "span.", -1, 12),
     _length("sheathing_span", CAP, 900.0, "Widest clear distance between rafters that the roof sheathing may "
             "bridge.", 200.0, 1_500.0),
     _choice("sheathing_grain", CAP, ("along the eave", "up the slope"), "Direction of the roof sheathing's face "

@@ -9,8 +9,8 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 
-from .dimensions import Sizes
 from .plan import Plan
+from .sizes import Sizes
 from .spec import Finding, Spec, least_text, length_text, most_text
 
 #: Ridge to stay between the walls of two vents, so that covering and flashing can be laid (mm; common practice).
@@ -61,7 +61,7 @@ def row_findings(spec: Spec, at: Sizes) -> Iterator[Finding]:
         yield Finding("row", "ridge_length", "not given", f"{count} vents share the ridge and are spaced along it",
                       "Give the length of unbroken ridge, or make one vent.")
         return
-    roof = reach_along(at.plan, at.cap.eave_r)
+    roof = max(abs(at.roof_corner(number)[0]) for number in range(at.plan.sides))
     least = max(2.0 * reach_along(at.plan, at.base.width / 2.0) + LEAST_BETWEEN, 2.0 * roof)
     if spec.end_distance:
         yield from _given(spec, roof, least)

@@ -10,11 +10,12 @@ from dataclasses import asdict, dataclass, is_dataclass
 from typing import Any
 
 from ..core.assembly import Assembly, Part
-from ..core.dimensions import Sizes, sizes
+from ..core.dimensions import sizes
 from ..core.figures import figures
 from ..core.layout import layout
 from ..core.parameters import BY_NAME
 from ..core.row import vents_alike
+from ..core.sizes import Sizes
 from ..core.spec import Spec, vent_values
 from ..core.units import LengthStyle, format_angle, format_area, format_length, format_size, format_weight
 

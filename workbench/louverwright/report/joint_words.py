@@ -194,11 +194,16 @@ def _lap(cut: Cut, part: Part, write: Writer) -> JointRow:
 # ---- notches
 
 
-def left_by(cut: Cut, board: Board) -> list[tuple[Vec, Vec]]:
-    """The edges that a cut leaves on the marked face of the finished board, as pairs of corners."""
+def notch_face(cut: Cut, board: Board) -> str:
+    """The face that a notch is marked on: the marked face, or the hidden one where the notch does not reach the other."""
+    return MARKED_FACE if left_by(cut, board, MARKED_FACE) else HIDDEN_FACE
+
+
+def left_by(cut: Cut, board: Board, on: str) -> list[tuple[Vec, Vec]]:
+    """The edges that a cut leaves on a face of the finished board, as pairs of corners."""
     shell = board_shell(board)
     own = {i for i, face in enumerate(shell.faces) if face.name == cut.name or face.name.startswith(cut.name + "/")}
-    top = {i for i, face in enumerate(shell.faces) if face.name == MARKED_FACE}
+    top = {i for i, face in enumerate(shell.faces) if face.name == on}
     found = []
     for (a, b), faces in shell.edges().items():
         if own & set(faces) and top & set(faces):
@@ -233,7 +238,7 @@ def marked_lines(part: Part) -> dict[Cut, list[Lettered]]:
         if cut.kind == CORNER_CUT:
             lines[cut] = [_lettered(corner_points(cut, part.board)[0], known)]
         elif cut.kind == NOTCH:
-            lines[cut] = [_lettered(line, known) for line in chain(left_by(cut, part.board))]
+            lines[cut] = [_lettered(line, known) for line in chain(left_by(cut, part.board, notch_face(cut, part.board)))]
     return lines
 
 
@@ -273,7 +278,7 @@ def _notch(cut: Cut, part: Part, write: Writer) -> JointRow:
     walls = "walls square" if max(leans) < SQUARE else "walls bevelled " + " and ".join(
         sorted({write.angle(lean) for lean in leans if lean >= SQUARE}))
     return JointRow(
-        cut.name, part.called(MARKED_FACE),
+        cut.name, part.called(notch_face(cut, part.board)),
         f"{walls}; " + ", ".join(_side_words(cut, part, a, b, write) for line in lettered
                                  for (_, a), (_, b) in pairwise(line) if math.dist(a[:2], b[:2]) > SAME_POINT),
         line_text(lettered, write))
