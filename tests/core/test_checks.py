@@ -149,6 +149,8 @@ PROVOKED: list[tuple[str, dict[str, Any], str, str, str]] = [
     ("us", {"roof_form": "gable", "fascia_stock": "1x3"}, "barge board", "fascia_stock", "barge boards must be"),
     ("us", {"roof_form": "gable", "gable_end": "louvered", "roof_pitch": 15.0}, "gable louvers", "gable_end",
      "there is room for 0 slats"),
+    ("odd", {"sides": 6, "width": 1_100.0, "plate_stock": "narrow plate", "king_post_stock": "4x4"}, "gusset", "plate_stock",
+     "inside the frame it leaves 0 mm for the gussets"),
     ("us", {"rafters_per_side": 8}, "rafters", "rafters_per_side",
      "Rafters per side is 8: they would stand 99.6 mm apart"),
 ]

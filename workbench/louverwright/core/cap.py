@@ -16,6 +16,8 @@ from .sizes import Sizes
 from .spec import Spec
 
 _ANY = (-ENDLESS, ENDLESS)
+#: Length of a gusset along each of its two plates, and at least half the gap to the next (mm).
+GUSSET_LEG, GUSSET_GAP = 180.0, 10.0
 #: Gap between the soffit and the trim behind it (mm).
 SOFFIT_GAP = 2.0
 #: The mast's step: length, depth of the mast's bore, of its drain groove (mm) and the weep hole's diameter.
@@ -26,6 +28,9 @@ def roof_members(spec: Spec, at: Sizes) -> Iterator[Member]:
     """Every stick of the roof stage.  A hip's side is the number of its corner (between sides k and k + 1)."""
     for side in range(at.plan.sides):
         yield _plate(at, side)
+    if at.plan.sides != 4:
+        for corner in range(at.plan.sides):
+            yield _gusset(at, corner)
     if at.cap.post_flats:
         yield _king_post(at)
     else:
@@ -46,7 +51,7 @@ def roof_members(spec: Spec, at: Sizes) -> Iterator[Member]:
 
 
 def _plate(at: Sizes, side: int) -> Member:
-    """Half-lapped at square corners (gable-side plates lie under), mitred at all others."""
+    """Half-lapped at square corners (gable-side plates lie under), mitred over a gusset at all others."""
     cap, plan = at.cap, at.plan
     inner = cap.plate_r - cap.plate_w
     if plan.sides != 4:
@@ -62,6 +67,20 @@ def _plate(at: Sizes, side: int) -> Member:
                               HALF_LAP, "roof.plate"))
     return Member("roof.plate", side, plan.flat(side), (-cap.plate_r, -inner),
                   (cap.plate_top - cap.plate_t, cap.plate_top), tuple(trims))
+
+
+def _gusset(at: Sizes, corner: int) -> Member:
+    """A triangle under a mitred corner of the plates, inside the louver frame: it holds them against the hips' thrust."""
+    cap, plan, r = at.cap, at.plan, at.gusset_r
+    across = plan.across(corner)
+    tip = r / math.cos(math.pi / plan.sides)
+    leg = min(GUSSET_LEG, plan.half(corner, r) - GUSSET_GAP)
+    high = leg * math.sin(math.pi / plan.sides)
+    trims = (*(Trim("edge along the louver frame", (plan.outer(side, r),)) for side in (corner, corner + 1)),
+             Trim("inner edge", (plan.past_corner(corner, tip - high).flipped(),)))
+    under = cap.plate_top - cap.plate_t
+    frame = Placement.from_axes((0.0, 0.0, 0.0), across, Z_AXIS)
+    return Member("roof.gusset", corner, frame, _ANY, (under - cap.sheathing_t, under), trims, sheet=True)
 
 
 def _king_post(at: Sizes) -> Member:

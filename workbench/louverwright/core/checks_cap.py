@@ -8,7 +8,7 @@ from collections.abc import Iterator
 
 from .cap import STEP_BORE, rafter_lines
 from .dimensions import MAST_WOOD, NOTCH_SHARE
-from .gable import LEAST_SLAT, fascia_low, gable_slats
+from .gable import LEAST_SLAT, barge_width, fascia_low, gable_slats
 from .sizes import Sizes
 from .spec import Finding, Spec, least_text, length_text, most_text
 
@@ -92,6 +92,17 @@ def _plate(spec: Spec, at: Sizes) -> Iterator[Finding]:
                       "Choose wider plate stock, or thinner trim.")
 
 
+def _gussets(spec: Spec, at: Sizes) -> Iterator[Finding]:
+    """The gussets under mitred plates hold on to them inside the frame, and leave their top rail the room it has."""
+    if at.plan.sides == 4:
+        return
+    hold = at.gusset_r - (at.cap.plate_r - at.cap.plate_w)
+    if hold < LEAST_BEARING:
+        yield Finding("gusset", "plate_stock", f"“{spec.plate_stock.name}”",
+                      f"inside the frame it leaves {length_text(max(0.0, hold))} for the gussets of its corners, and they "
+                      f"need {length_text(LEAST_BEARING)}", "Choose wider plate stock, or thinner trim.")
+
+
 def _king_post(spec: Spec, at: Sizes) -> Iterator[Finding]:
     cap, plan = at.cap, at.plan
     if not cap.post_flats:
@@ -168,15 +179,14 @@ def _ridge(spec: Spec, at: Sizes) -> Iterator[Finding]:
 
 def _gable(spec: Spec, at: Sizes) -> Iterator[Finding]:
     """The barge boards cover what ends on them, and there is room for slats."""
-    cap, plan = at.cap, at.plan
+    plan = at.plan
     if spec.roof_form != "gable":
         return
     if plan.sides != 4:
         yield Finding("gable", "roof_form", "“gable”", f"only a plan of 4 sides can have gables, and this has {plan.sides}",
                       "Choose a hip roof, or 4 sides.")
         return
-    box = cap.under(cap.plate_r) - cap.soffit_top + cap.soffit_t
-    need = max(at.peak - at.ridge_bottom, box) * math.cos(math.radians(cap.pitch))
+    need = barge_width(at)
     if need > spec.fascia_stock.width:
         yield Finding("barge board", "fascia_stock", f"“{spec.fascia_stock.name}”",
                       f"barge boards must be {least_text(need)} wide to cover the ends of ridge and eaves, and the stock is "
@@ -222,4 +232,4 @@ def _bays(spec: Spec, at: Sizes) -> Iterator[Finding]:
                       f"Take {max(0, math.floor(along / LEAST_BAY) - 1)} or fewer.")
 
 
-CHECKS = (_notch, _tail, _eave, _plate, _king_post, _ridge, _gable, _flare, _mast, _bays)
+CHECKS = (_notch, _tail, _eave, _plate, _gussets, _king_post, _ridge, _gable, _flare, _mast, _bays)

@@ -26,12 +26,16 @@ LENGTH, AREA, WEIGHT, ANGLE, COUNT, TEXT = "length", "area", "weight", "angle", 
 
 @dataclass(frozen=True)
 class Output:
-    """One row: mm, mm², kg, degrees; ``section`` says under which head the report prints it."""
+    """One row: mm, mm², kg, degrees; ``section`` says under which head the report prints it.
+
+    An ``optional`` one is left out of the report where it is 0.
+    """
 
     name: str
     kind: str
     doc: str
     section: str = "size"
+    optional: bool = False
 
     @property
     def property_name(self) -> str:
@@ -57,10 +61,13 @@ OUTPUTS: tuple[Output, ...] = (
     Output("slat_gap", LENGTH, "Clear gap between slats, square to them."),
     Output("rain_overlap", LENGTH, "How far slats overlap at the rain angle."),
     Output("face_pitch", ANGLE, "Pitch of the vent's roof faces, which is not the slope of its hips."),
-    Output("hip_slope", ANGLE, "Slope of the hips, which is not the pitch of the faces; 0 for a gable roof."),
-    Output("kicked_pitch", ANGLE, "Pitch of the faces below the break of a flared roof; 0 where it is not flared."),
-    Output("kicked_hip_slope", ANGLE, "Slope of the hips below the break of a flared roof; 0 where it is not flared."),
-    Output("gable_slats", COUNT, "Slats in each gable, without the sill."),
+    Output("hip_slope", ANGLE, "Slope of the hips, which is not the pitch of the faces; 0 for a gable roof.",
+           optional=True),
+    Output("kicked_pitch", ANGLE, "Pitch of the faces below the break of a flared roof; 0 where it is not flared.",
+           optional=True),
+    Output("kicked_hip_slope", ANGLE, "Slope of the hips below the break of a flared roof; 0 where it is not flared.",
+           optional=True),
+    Output("gable_slats", COUNT, "Slats in each gable end, without the sill.", optional=True),
     Output("rafters_each_side", COUNT, "Jacks and commons on each side; of a rectangle on the short ones, under a gable roof "
            "between the gables' rafters."),
     Output("heel", LENGTH, "Sheathing's underside above the plate's outer edge, plumb."),
@@ -82,11 +89,13 @@ OUTPUTS: tuple[Output, ...] = (
     Output("total_weight", WEIGHT, "Weight of the vent, without covering, flashing and paint.", "weight"),
     Output("centre_height", LENGTH, "Height of the centre of gravity above the ridge.", "weight"),
     Output("roof_covering", AREA, "Area of the vent's roof to be covered.", "take-off"),
-    Output("hip_length", LENGTH, "Length of one hip of the covering, eave to peak; 0 for a gable roof.", "take-off"),
-    Output("verge_length", LENGTH, "Length of all verges of a gable roof together, up the slope.", "take-off"),
+    Output("hip_length", LENGTH, "Length of one hip of the covering, eave to peak; 0 for a gable roof.", "take-off",
+           optional=True),
+    Output("verge_length", LENGTH, "Length of all verges of a gable roof together, up the slope.", "take-off",
+           optional=True),
     Output("eave_length", LENGTH, "Length of all eaves together, verges apart.", "take-off"),
     Output("ridge_run", LENGTH, "Length of the vent's own ridge in the covering; 0 where the hips meet in a point.",
-           "take-off"),
+           "take-off", optional=True),
     Output("pieces", COUNT, "Pieces to cut.", "count"),
     Output("marks", COUNT, "Different marks.", "count"),
     Output("vent_spacing", LENGTH, "From axis to axis of the vents along the ridge; 0 for one vent.", "row"),

@@ -42,7 +42,7 @@ def under_sheathing(at: Sizes, side: int) -> Plane:
 def gable_members(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
     """Every stick of one gable."""
     for end in ENDS:
-        yield _barge(spec, at, side, end)
+        yield _barge(at, side, end)
     if spec.gable_end == "boarded":
         yield from _boards(spec, at, side)
     else:
@@ -58,11 +58,18 @@ def _rising(at: Sizes, side: int, end: int, r: float, marked_outside: bool) -> P
     return Placement.from_axes(plan.point(side, r, 0.0, at.peak), up, plan.u(side) if marked_outside else down)
 
 
-def _barge(spec: Spec, at: Sizes, side: int, end: int) -> Member:
+def barge_width(at: Sizes) -> float:
+    """Width of the barge boards that covers the ends of ridge, fascia and soffit, with a lap for a drip (mm)."""
+    cap = at.cap
+    eave = cap.under(cap.plate_r) - cap.soffit_top + cap.soffit_t
+    return max(at.peak - at.ridge_bottom, eave) * math.cos(math.radians(cap.pitch)) + FASCIA_DROP
+
+
+def _barge(at: Sizes, side: int, end: int) -> Member:
     """On the ends of ridge, fascias and soffits, under the sheathing's edge."""
     cap, plan = at.cap, at.plan
     frame = _rising(at, side, end, cap.verge_r, True)
-    wide, upright = spec.fascia_stock.width, frame.y[2] > 0.0
+    wide, upright = barge_width(at), frame.y[2] > 0.0
     trims = (
         Trim("plumb cut at the peak", (plan.short_of(side, end, 0.0),), partner="roof.barge"),
         Trim("plumb cut at the eave", (plan.outer(plan.neighbour(side, end), cap.eave_r),)),

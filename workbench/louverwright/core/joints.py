@@ -103,6 +103,8 @@ def rules(spec: Spec) -> list[Rule]:
         *_each("roof.plate", "louver.rail.top louver.frieze", BEARING, least=1),
         *_each("roof.plate", "louver.post louver.trim", BEARING),
         *_each("roof.plate", "roof.plate", GLUED, least=2),
+        *_each("roof.gusset", "roof.plate", GLUED, least=2),
+        *_each("roof.gusset", "louver.post louver.rail.top", CLEARANCE, spec.stage_clearance),
         *_each("roof.hip", "roof.plate roof.kingpost", BEARING, least=1),
         *_each("roof.jack", "roof.plate roof.hip", BEARING, least=1),
         *_each("roof.common", "roof.plate roof.kingpost roof.ridge", BEARING, least=1),

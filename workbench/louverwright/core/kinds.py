@@ -49,6 +49,7 @@ _CORNER = ("corner edge", "edge to the opening")
 _SIDES = ("right edge", "left edge")
 _CHEEKS = ("right cheek", "left cheek")
 _BARE = "leave the half laps bare for glue; prime the rest"
+_BARE_GUSSET = "leave the strips under the plates bare for glue; prime the rest"
 
 KINDS: tuple[Kind, ...] = (
     # ---- base
@@ -114,17 +115,19 @@ KINDS: tuple[Kind, ...] = (
     Kind("roof.sheathing.eave", 13, "Eave sheathing", "sheathing_stock", faces=("upper face", "lower face"),
          edges=("eave edge", "upper edge"), finish="paint the edges; leave the upper face for the covering"),
     Kind("roof.barge", 14, "Barge board", "fascia_stock", ends=("foot", "peak")),
-    Kind("roof.gable.board", 15, "Gable cladding", "cladding_stock", ends=_UPRIGHT, edges=_SIDES),
-    Kind("roof.gable.bed", 16, "Sill bed, gable", "frame_stock", faces=("lower face", "sloped face"),
+    Kind("roof.gable.board", 15, "Gable-end cladding", "cladding_stock", ends=_UPRIGHT, edges=_SIDES),
+    Kind("roof.gable.bed", 16, "Gable-end sill bed", "frame_stock", faces=("lower face", "sloped face"),
          edges=("inner edge", "outer edge")),
-    Kind("roof.gable.sill", 17, "Sill, gable", "slat_stock", faces=("upper face", "lower face"),
+    Kind("roof.gable.sill", 17, "Gable-end sill", "slat_stock", faces=("upper face", "lower face"),
          edges=("outer edge", "inner edge")),
-    Kind("roof.gable.stile", 18, "Stile, gable", "stile_stock", faces=("lower face", "face to the rafter"),
+    Kind("roof.gable.stile", 18, "Gable-end stile", "stile_stock", faces=("lower face", "face to the rafter"),
          ends=("foot", "peak"), edges=("inner edge", "weather edge")),
-    Kind("roof.gable.slat", 19, "Slat, gable", "slat_stock", faces=("upper face", "lower face"),
+    Kind("roof.gable.slat", 19, "Gable-end slat", "slat_stock", faces=("upper face", "lower face"),
          edges=("outer edge", "inner edge")),
-    Kind("roof.gable.peak", 20, "Peak board, gable", "trim_stock"),
-    Kind("roof.gable.screen", 21, "Screen, gable", "screen_stock"),
+    Kind("roof.gable.peak", 20, "Gable-end peak board", "trim_stock"),
+    Kind("roof.gable.screen", 21, "Gable-end screen", "screen_stock"),
+    Kind("roof.gusset", 22, "Corner gusset of the cap plate", "sheathing_stock", faces=("upper face", "lower face"),
+         edges=("inner edge", "corner"), finish=_BARE_GUSSET),
     Kind("roof.step", 11, "Mast step", "frame_stock", faces=("upper face", "lower face"),
          edges=("right edge", "left edge")),
 )

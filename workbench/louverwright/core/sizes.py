@@ -247,6 +247,11 @@ class Sizes:
         return self.plan.point(corner, reach, self.roof_half(corner), 0.0)
 
     @property
+    def gusset_r(self) -> float:
+        """Outer edges of the plate's gussets, clear of the louver frame that they drop into."""
+        return self.louver.frame_r - self.louver.frame_t - (self.base.frame_r - self.louver.frame_r)
+
+    @property
     def peak(self) -> float:
         """Height of the sheathing's underside at the roof's peak or ridge."""
         return max(self.cap.under(self.ridge_r(side)) for side in self.eaves)

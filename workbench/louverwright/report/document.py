@@ -64,7 +64,7 @@ def survey_rows(job: Job) -> tuple[tuple[str, str], ...]:
 def section_rows(job: Job, *sections: str) -> tuple[tuple[str, str], ...]:
     """Results of the named sections with their labels."""
     return tuple((output.label.capitalize(), output_text(job, output)) for output in OUTPUTS
-                 if output.section in sections)
+                 if output.section in sections and (job.figures[output.name] or not output.optional))
 
 
 def row_rows(job: Job) -> tuple[tuple[str, str], ...]:

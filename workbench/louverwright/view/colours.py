@@ -24,9 +24,10 @@ SHEATHING = Look((0.62, 0.56, 0.48))
 SCREEN = Look((0.42, 0.47, 0.52), 55)
 
 #: By the stock parameter that a kind is cut from.
-_BY_STOCK = {"frame_stock": FRAME, "rafter_stock": FRAME, "plate_stock": FRAME, "king_post_stock": FRAME,
-             "cladding_stock": SHEET, "corner_board_stock": BOARD, "slat_stock": SLAT, "stile_stock": BOARD,
-             "ring_stock": BOARD, "trim_stock": BOARD, "sheathing_stock": SHEATHING, "soffit_stock": BOARD,
+_BY_STOCK = {"frame_stock": FRAME, "rafter_stock": FRAME, "ridge_stock": FRAME, "plate_stock": FRAME,
+             "king_post_stock": FRAME, "cladding_stock": SHEET, "corner_board_stock": BOARD, "slat_stock": SLAT,
+             "stile_stock": BOARD, "ring_stock": BOARD, "trim_stock": BOARD, "sheathing_stock": SHEATHING,
+             "soffit_stock": BOARD,
              "fascia_stock": BOARD, "screen_stock": SCREEN, "batten_stock": SLAT}
 
 
