@@ -13,11 +13,10 @@ from functools import lru_cache
 from .plan import BarnRoof, CornerRule, Plan, corner_rule
 from .sizing import width_from_ridge
 from .spec import Spec
+from .twist import LEVEL_PITCH, Readings, readings
 
 #: A notch may take this share of a rafter's depth (the traditional rule; from memory).
 NOTCH_SHARE = 1.0 / 3.0
-#: A roof flatter than this (degrees) is level: less than a hair over any vent.
-LEVEL_PITCH = 0.01
 #: The least wood between two dados (mm).
 DADO_WOOD = 12.0
 #: The king post hangs this far below the hips' heads (mm), so that all of each head bears on it.
@@ -186,7 +185,7 @@ class CapSize:
 
 @dataclass(frozen=True)
 class Sizes:
-    """All leading dimensions, with the plan, the corner rule and the barn's roof."""
+    """All leading dimensions, with the plan, the corner rule, the barn's roof and, if it was read, how it is twisted."""
 
     plan: Plan
     rule: CornerRule
@@ -194,6 +193,7 @@ class Sizes:
     base: BaseSize
     louver: LouverSize
     cap: CapSize
+    readings: Readings | None = None
 
 
 def opening_half(at: Sizes, margin: float) -> float:
@@ -230,11 +230,18 @@ def sizes(spec: Spec) -> Sizes:
     plan = Plan(spec.sides, spec.facing == "corner")
     base = _base(spec, plan)
     louver = _louver(spec, plan, base)
-    left, right = (0.0 if pitch < LEVEL_PITCH else pitch for pitch in (spec.pitch_left, spec.pitch_right))
+    left, right = (0.0 if pitch < LEVEL_PITCH else pitch for pitch in pitches(spec))
     roof = BarnRoof(left, right, -spec.ridge_offset)
     if spec.seat == "one slope":
         roof = BarnRoof(left, -left, 0.0, single=True)
-    return Sizes(plan, corner_rule(plan, spec.corner), roof, base, louver, _cap(spec, plan, louver))
+    return Sizes(plan, corner_rule(plan, spec.corner), roof, base, louver, _cap(spec, plan, louver),
+                 readings(spec, plan, base.width))
+
+
+def pitches(spec: Spec) -> tuple[float, float]:
+    """Pitch of the barn's left and right slope in use (degrees): as given, or from the drops at the corners."""
+    found = readings(spec, Plan(spec.sides, spec.facing == "corner"), width_of(spec))
+    return (found.pitch_left, found.pitch_right) if found else (float(spec.pitch_left), float(spec.pitch_right))
 
 
 def width_of(spec: Spec) -> float:
@@ -260,11 +267,10 @@ def _base(spec: Spec, plan: Plan) -> BaseSize:
 def sole_top(spec: Spec) -> float:
     """How far the soles reach above the ridge, where they meet plumb, or on one slope above the axis, uphill (mm)."""
     if spec.seat == "one slope":
-        p = math.radians(spec.pitch_left)
+        p = math.radians(pitches(spec)[0])
         uphill = width_of(spec) / 2.0 / math.cos(math.pi / spec.sides) * math.tan(p)
         return float(uphill + (spec.frame_stock.width - spec.seat_depth) / math.cos(p))
-    slopes = (math.radians(spec.pitch_left), math.radians(spec.pitch_right))
-    return float(max((spec.frame_stock.width - spec.seat_depth) / math.cos(slope) for slope in slopes))
+    return float(max((spec.frame_stock.width - spec.seat_depth) / math.cos(math.radians(p)) for p in pitches(spec)))
 
 
 def _least_base(spec: Spec) -> float:
