@@ -64,11 +64,12 @@ def _slender(spec: Spec, at: Sizes) -> Iterator[Finding]:
     base = at.base
     free = max(_free(spec, at, corner) for corner in range(at.plan.sides))
     most = MOST_SLENDER * base.frame_t
+    rail = at.plan.sides == 4 and not at.plan.turned and not spec.bottom_rail_height
     if free > most:
         yield Finding("slender leg", "base_height", length_text(base.top), f"a leg would stand {length_text(free)} below its "
                       f"lowest rail, and {length_text(base.frame_t)} thick it may stand {most_text(most)}",
-                      "Choose thicker frame stock, make the vent narrower or the base lower, or give the gable sides a "
-                      "second rail.")
+                      "Lower the base, make the vent narrower, or choose thicker frame stock"
+                      + (", or give the gable sides a second rail." if rail else "."))
 
 
 def _free(spec: Spec, at: Sizes, corner: int) -> float:

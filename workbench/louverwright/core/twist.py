@@ -61,6 +61,11 @@ class Readings:
         """How far the roof lies lower in front than at the back, both slopes' mean; negative where the back is lower."""
         return (self.left_front + self.right_front - self.left_back - self.right_back) / 2.0
 
+    @property
+    def lowest(self) -> float:
+        """The most that the roof lies below the nominal slopes anywhere under the vent: at one of the corners."""
+        return max(self.below(x, y) for x in (self.along, -self.along) for y in (self.across, -self.across))
+
     def below(self, x: float, y: float) -> float:
         """How far the roof lies below the nominal slopes at a point of the plan, plumb."""
         left = (self.across - self.ridge) * math.tan(math.radians(self.pitch_left))

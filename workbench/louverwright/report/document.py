@@ -113,12 +113,12 @@ def _summary(job: Job) -> Iterator[Block]:
 
 def _scribing(job: Job) -> Iterator[Block]:
     """What to scribe off each corner's legs, where the roof was read at its corners."""
-    rows = scribe_rows(job)
-    if rows:
-        yield Para(twist_words(job))
+    found = job.sizes.readings
+    if found:
+        yield Para(twist_words(job, found))
         yield Table((Column("Corner", 1.1), Column("From the axis, level", 1.9), Column("Legs", 1.4),
                      Column("Roof lower by", 1.1, "right"), Column("Wood left", 0.9, "right"),
-                     Column("To scribe off", 1.3, "right")), rows, caption="Scribe at the roof", note=SCRIBE_NOTE)
+                     Column("To scribe off", 1.3, "right")), scribe_rows(job), caption="Scribe at the roof", note=SCRIBE_NOTE)
 
 
 def _cut_list(job: Job) -> Iterator[Block]:
@@ -249,6 +249,8 @@ def parameter_text(job: Job, name: str) -> str:
     if automatic:
         value = _resolved(job)[name]
     text = _value_text(row, value, write)
+    if name in ("pitch_left", "pitch_right") and job.sizes.readings:
+        return f"{text} (left aside: the drops give the slope)"
     return f"{text} (automatic)" if automatic else text
 
 

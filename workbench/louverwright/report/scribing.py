@@ -3,14 +3,16 @@
 
 from __future__ import annotations
 
-from ..core.feet import Foot, feet, ground
+from ..core.assembly import Part
+from ..core.feet import Foot, feet, foot, ground
 from ..core.geometry import Vec
 from ..core.plan import LEFT, RIGHT
+from ..core.twist import Readings
 from .job import Job
 
-SCRIBE_NOTE = ("All plumb. The roof is lower than the slopes in use, over the ground that the corner's legs cover, by so much at "
-               "the most; the legs keep so much wood below the slopes in use; and so much comes off between their lowest and "
-               "highest place.")
+SCRIBE_NOTE = ("All plumb. “Roof lower by” is the most that the roof lies below the slopes in use under that corner's legs; "
+               "“wood left” is what they keep below those slopes; of it so much comes off, the least where the roof is lowest "
+               "and the most where it is highest.")
 
 
 def twist_rows(job: Job) -> tuple[tuple[str, str], ...]:
@@ -28,29 +30,36 @@ def twist_rows(job: Job) -> tuple[tuple[str, str], ...]:
             ("Twist of the right slope", write.length(figures["twist_right"])), *ends)
 
 
-def twist_words(job: Job) -> str:
-    """Where the drops were read, what follows from them, and what becomes of the soles."""
-    write, figures = job.writer, job.figures
-    cladding = job.spec.cladding_clearance + max(each.most for each in feet(job.spec, job.sizes))
-    return (f"The slopes follow from four drops below the ridge's highest point, read {write.length(figures['reading_along'])} "
-            f"along and {write.length(figures['reading_across'])} across the ridge from the axis, front being the vent's +X end. "
-            "Each falls to the smaller of its two drops, so the roof lies on it or below. Every leg is long enough for the "
-            "lowest place under its corner. Soles are cut to these slopes: pack them up, or scribe them, where the roof is "
-            f"lower. The cladding's foot may stand {write.length(cladding)} above the covering there; flash accordingly.")
+def twist_words(job: Job, found: Readings) -> str:
+    """Where the drops were read, what follows from them, and what becomes of soles and cladding."""
+    write = job.writer
+    open_by = write.length(job.spec.cladding_clearance + found.lowest)
+    return (f"The slopes follow from four drops below the ridge's highest point, read {write.length(found.along)} along and "
+            f"{write.length(found.across)} across the ridge from the axis; front is the vent's +X end. Each slope falls to "
+            "the smaller of its two drops, so that the roof lies on it or below it. Every leg is long enough for the lowest "
+            "place under its corner. Soles are cut to these slopes: pack them where the roof is lower, or scribe them. There "
+            f"the cladding's foot stands up to {open_by} above the covering: let the flashing cover it.")
 
 
 def scribe_rows(job: Job) -> tuple[tuple[str, ...], ...]:
     """Corner, place of its outer arris, marks of its legs, how far the roof is lower, wood left, and what to scribe off."""
-    if not job.sizes.readings:
-        return ()
     return tuple(_row(job, each) for each in feet(job.spec, job.sizes))
 
 
-def _row(job: Job, foot: Foot) -> tuple[str, ...]:
-    write, arris = job.writer, ground(job.sizes, foot.corner)[1]
-    off = " to ".join(dict.fromkeys(write.length(mm) for mm in foot.off))
-    return (corner_name(arris), _place(job, arris), ", ".join(_marks(job, foot.corner)), write.length(foot.most),
-            write.length(foot.wood), off)
+def _row(job: Job, each: Foot) -> tuple[str, ...]:
+    write, arris = job.writer, ground(job.sizes, each.corner)[1]
+    off = " to ".join(dict.fromkeys(write.length(mm) for mm in each.off))
+    return (corner_name(arris), _place(job, arris), ", ".join(_marks(job, each.corner)), write.length(each.most),
+            write.length(each.wood), off)
+
+
+def foot_text(part: Part, job: Job) -> str:
+    """How much wood a leg's foot keeps to be scribed; '' for other parts, and where nothing is left on."""
+    if not part.kind.id.startswith("base.leg."):
+        return ""
+    plan = job.sizes.plan
+    wood = {job.writer.length(foot(job.spec, job.sizes, plan.corner(each.side, each.end)).wood) for each in part.pieces}
+    return "" if wood == {job.writer.length(0.0)} else f"foot longer, plumb, by {' or '.join(sorted(wood))}"
 
 
 def corner_name(point: Vec) -> str:
