@@ -102,3 +102,12 @@ def test_a_roof_that_was_not_read_prints_no_table() -> None:
     assert not [sheet for sheet in part_sheets(plain) if sheet.scribe]
     assert {sheet.scribe.replace("\u00a0", " ") for sheet in part_sheets(scribed) if sheet.scribe} == {
         "foot longer, plumb, by 20 mm"}
+
+
+def test_a_leg_that_has_no_mirror_image_says_so() -> None:
+    """On a roof that is lower at every corner by something else, no leg at a gable side has a mate."""
+    alone = "the only one of its hand: never cut it mirrored"
+    gable = {sheet.mark: sheet.hand for sheet in part_sheets(job_of(EXAMPLE)) if sheet.part.kind.id == "base.leg.gable"}
+    assert set(gable.values()) == {alone} and len(gable) == 4
+    plain = [sheet for sheet in part_sheets(job()) if sheet.hand == alone]
+    assert plain == [], "a true roof has none"

@@ -21,7 +21,7 @@ from ..core.assembly import (
 )
 from ..core.geometry import Z_AXIS, Vec, cross, dot
 from ..core.kinds import BASE
-from ..core.marks import turns_of
+from ..core.marks import mirrors_itself, turns_of
 from ..core.saw import SQUARE, EndSpan, edge_of, end_of, end_spans, setting, span_at
 from ..core.solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE
 from ..core.spec import Spec
@@ -106,7 +106,7 @@ def _sheet(part: Part, job: Job, meets: str) -> PartSheet:
         part=part, mark=part.mark, name=part_name(part, job), count=str(part.count), stock=stock_text(part, write),
         finished=_finished(part, write), blank=write.size(*board.size),
         points=_points(part, write), grain=grain_text(part),
-        outside=_outside(part), hand=_hand(part, job.assembly), where=_where(part, job),
+        outside=_outside(part), hand=_hand(part), where=_where(part, job),
         weight=write.weight(part.weight), finish=part.kind.finish, cuts=tuple(_cut_rows(part, write)),
         joints=tuple(joint_rows(part, write)), order=_order(part), meets=meets, nested=nested_text(part, write),
         complements=_complements(part, write),
@@ -177,9 +177,9 @@ def _outside(part: Part) -> str:
             f"end A: {part.called(END_A)}")
 
 
-def _hand(part: Part, assembly: Assembly) -> str:
+def _hand(part: Part) -> str:
     if not part.hand:
-        return ""
+        return "" if mirrors_itself(part.board) else "the only one of its hand: never cut it mirrored"
     other = part.mark[:-1] + ("R" if part.hand == "left" else "L")
     return f"{part.hand}; {other} is its mirror image"
 
