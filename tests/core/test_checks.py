@@ -39,6 +39,11 @@ ODD = merged(stock_list("us"), read_stock_list({"name": "odd", "items": [
 ]}))
 LISTS = {"us": stock_list("us"), "eu": stock_list("eu"), "odd": ODD}
 FLAT = {"pitch_left": 0.0, "pitch_right": 0.0}
+#: A roof read at its corners: the ridge sags and the right slope is twisted.
+TWISTED = {"drop_left_front": 300.0, "drop_left_back": 310.0, "drop_right_front": 320.0, "drop_right_back": 290.0}
+#: A wide vent on a steep roof, with legs that are long for their thickness.
+TALL = {"width": 1_600.0, "pitch_left": 43.0, "pitch_right": 43.0, "base_height": 1_300.0, "cladding": "boards",
+        "cladding_stock": "1x12"}
 
 #: List, values, then code, field and words of the finding that they must provoke.
 PROVOKED: list[tuple[str, dict[str, Any], str, str, str]] = [
@@ -153,6 +158,20 @@ PROVOKED: list[tuple[str, dict[str, Any], str, str, str]] = [
      "inside the frame it leaves 0 mm for the gussets"),
     ("us", {"rafters_per_side": 8}, "rafters", "rafters_per_side",
      "Rafters per side is 8: they would stand 99.6 mm apart"),
+    ("us", {**TWISTED, "drop_left_back": 0.0}, "drops", "drop_left_back",
+     "Drop left back is 0 mm: it is not measured, and the drops at the other corners mean nothing without it. Give all four"),
+    ("us", {"drop_right_front": 300.0}, "drops", "drop_right_back", "or set all four to 0"),
+    ("us", {"drop_right_front": 300.0}, "drops", "drop_left_front", "Drop left front is 0 mm: it is not measured"),
+    ("us", {**TWISTED, "seat": "one slope"}, "drops", "drop_left_front",
+     "Drop left front is 300 mm: drops are read from a ridge, and the vent sits on one slope"),
+    ("us", {**TWISTED, "drop_left_front": 1_700.0, "drop_left_back": 1_690.0}, "drops", "drop_left_back",
+     "Drop left back is 1690 mm: it makes a slope of 75.1°, and a slope must be less than 75°"),
+    ("us", {**TWISTED, "drop_right_front": 341.0}, "twist", "drop_right_front",
+     "Drop right front is 341 mm: the slope drops 51 mm further there than at its other end, and a twist may be 50 mm"),
+    ("us", {**TWISTED, "drop_left_front": 975.0, "drop_left_back": 965.0}, "sole", "drop_left_back",
+     "Drop left back is 965 mm: a sole on the eave side keeps only 7.2 mm"),
+    ("us", TALL, "slender leg", "base_height",
+     "Base height is 1300 mm: a leg would stand 1939.3 mm below its lowest rail, and 38.1 mm thick it may stand 1905 mm"),
 ]
 
 
@@ -185,7 +204,7 @@ def test_each_sentence_names_property_value_limit_and_cure(row: tuple[str, dict[
         assert re.match(r"“.+”$|-?[\d.]+( mm|°)?$", finding.value), finding.value
         assert ("mm" in finding.value or finding.value == "0") or BY_NAME[finding.field].unit != "mm"
         assert (finding.limit and finding.limit[0].islower()) or finding.limit[0] in "0123456789BLR"
-        assert re.match(r"(Give|Choose|Set|Move|Raise|Lower|Take|Make|Join) .*\.$", finding.cure)
+        assert re.match(r"(Give|Choose|Set|Move|Raise|Lower|Take|Make|Join|Level|Measure) .*\.$", finding.cure)
         assert "nan" not in finding.sentence and "inf " not in finding.sentence
 
 
@@ -339,7 +358,10 @@ def test_rare_contacts_have_their_rules(contact: str) -> None:
 #: Parameters that change no shape.
 SHAPELESS = {"vents", "width_rule", "ridge_length", "air_target", "floor_area", "floor_ratio", "building_width",
              "screen_factor"}
-SHAPING = [row for row in PARAMETERS if row.scope != PAPER and row.kind != TEXT and row.name not in SHAPELESS]
+#: Parameters that mean nothing alone, so that they are drawn together.
+TOGETHER = set(TWISTED)
+SHAPING = [row for row in PARAMETERS if row.scope != PAPER and row.kind != TEXT
+           and row.name not in SHAPELESS | TOGETHER]
 
 
 def _value(row: Parameter, stock: StockList) -> st.SearchStrategy[Any]:
@@ -389,6 +411,10 @@ def wanted(draw: st.DrawFn) -> tuple[str, dict[str, Any]]:
             values["ridge_stock"] = "2x8" if name == "us" else "45x195"
     if draw(st.integers(0, 5)) == 0:
         values["seat"], values["pitch_left"] = "one slope", draw(st.floats(0.0, 35.0))
+    elif draw(st.integers(0, 3)) == 0:
+        drop, more = st.floats(5.0, 450.0), st.floats(0.0, 49.0)
+        left, right = draw(drop), draw(drop)
+        values |= {name: (left if "left" in name else right) + draw(more) for name in sorted(TOGETHER)}
     if values.get("cladding") == "boards":
         boards = [item.name for item in LISTS[name].items if item.form == "board" and item.width > 60.0]
         values["cladding_stock"] = draw(st.sampled_from(boards))
@@ -489,6 +515,15 @@ SORTS: dict[str, tuple[str, dict[str, Any]]] = {
     "by the hips' slope": ("us", {"hip_rafter_slope": 30.0}),
     "flat sill": ("us", {"sill_slope": 15.0, "ring_slope": 15.0}),
     "scribed legs": ("us", {"scribe_allowance": 30.0}),
+    "twisted roof": ("us", TWISTED),
+    "twisted roof, to scribe, on the deck": ("eu", {**TWISTED, "scribe_allowance": 20.0, "seat_depth": 20.0}),
+    "twisted roof, unequal, off the ridge": ("us", {**TWISTED, "drop_right_front": 200.0, "drop_right_back": 170.0,
+                                                    "ridge_offset": 120.0}),
+    "twisted roof, hexagon, corner first": ("us", {**TWISTED, "sides": 6, "width": 1_100.0, "facing": "corner"}),
+    "twisted roof, octagon": ("us", {**TWISTED, "sides": 8, "width": 1_200.0, "king_post_stock": "6x6"}),
+    "twisted roof, square, corner first": ("us", {**TWISTED, "facing": "corner", "corner": "mitred"}),
+    "nearly level, twisted": ("eu", {**dict.fromkeys(TWISTED, 0.1), "drop_left_front": 40.0, "base_height": 300.0}),
+    "tall, with a second rail": ("us", {**TALL, "bottom_rail_height": 500.0, "screen_stock": "hardware cloth 36"}),
     "steep slats": ("us", {"slat_angle": 55.0, "panel_depth": 60.0, "slat_stock": "1x8"}),
 }
 

@@ -29,6 +29,7 @@ VENTS: dict[str, dict[str, Any]] = {
     "mast and mullion": {"mast_diameter": 25.0, "mullion": "always", "width": 1_000.0},
     "boards": {"cladding": "boards", "cladding_stock": "1x6", "pitch_left": 36.87, "pitch_right": 18.43},
     "commons": {"rafters_per_side": 3, "king_post_stock": "6x6"},
+    "twisted roof": {"drop_left_front": 300.0, "drop_left_back": 310.0, "drop_right_front": 325.0, "drop_right_back": 280.0},
 }
 
 

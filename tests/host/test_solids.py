@@ -122,11 +122,14 @@ def test_left_and_right_are_mirror_images_and_not_alike(name: str) -> None:
 
 
 @pytest.mark.parametrize("name", EXAMPLES)
-def test_a_part_without_a_hand_is_its_own_mirror_image(name: str) -> None:
+def test_a_part_without_a_hand_is_its_own_mirror_image_or_says_that_it_is_alone(name: str) -> None:
     for part in parts(name):
         if not part["hand"]:
             points = board_features(name, part)
-            assert turn(mirrored(points), points, GRAIN) is not None, part["mark"]
+            alone = part["shown"]["facts"].get("Hand", "") == "the only one of its hand: never cut it mirrored"
+            assert (turn(mirrored(points), points, GRAIN) is None) == alone, part["mark"]
+            others = [other for other in parts(name) if other["kind"] == part["kind"] and other["mark"] != part["mark"]]
+            assert all(turn(mirrored(points), board_features(name, other), GRAIN) is None for other in others), part["mark"]
 
 
 @pytest.mark.parametrize("name", EXAMPLES)

@@ -116,7 +116,8 @@ class Part:
     """All pieces that are cut alike, under one mark.
 
     ``names`` says what the six sides of the board are in the vent, by the board
-    frame's names.  ``hand`` is 'left', 'right' or '' for a part that is its own mirror image.
+    frame's names.  ``hand`` is 'left', 'right' or '' for a part that is its own mirror image
+    or whose mirror image the vent has no need of.
     """
 
     mark: str

@@ -8,6 +8,7 @@ from collections.abc import Iterator
 
 from .assembly import HALF_LAP, NOTCH
 from .cutting import ENDLESS, Member, Trim
+from .feet import foot
 from .geometry import Placement, Plane, dot
 from .plan import ENDS, LEFT, RIGHT, above
 from .sizes import Sizes
@@ -39,7 +40,7 @@ def _leg(spec: Spec, at: Sizes, side: int, end: int) -> Member:
     base, plan = at.base, at.plan
     trims = (
         Trim("head", (above(base.top),)),
-        Trim("foot to the roof", at.roof.slopes(-spec.scribe_allowance, -spec.seat_depth), NOTCH),
+        Trim("foot to the roof", at.roof.slopes(-foot(spec, at, plan.corner(side, end)).wood, -spec.seat_depth), NOTCH),
         *_over_cap(spec, at, "relief over the ridge cap"),
         Trim("corner edge", (at.rule.stop(side, end, base.inner_r, base.frame_r),)),
         Trim("edge to the opening", (plan.short_of(side, end, at.opening(side)),)),

@@ -12,7 +12,7 @@ from collections.abc import Callable, Iterator, Mapping
 from functools import lru_cache
 from typing import Any
 
-from . import checks_cap, checks_louver
+from . import checks_cap, checks_louver, checks_roof
 from .dimensions import SOLE_ROOM, sizes, sole_top, width_of
 from .layout import layout
 from .parameters import BY_NAME
@@ -42,12 +42,13 @@ def checked_spec(values: Mapping[str, Any], stock: StockList) -> Spec:
 @lru_cache(maxsize=64)
 def check(spec: Spec) -> tuple[Finding, ...]:
     """Every reason why the spec cannot be built; () for one that can."""
-    size = tuple(_width(spec))
+    size = tuple(_width(spec)) or tuple(checks_roof.readings_findings(spec))
     if size:
         return size
     at = sizes(spec)
     tests: tuple[Callable[[Spec, Sizes], Iterator[Finding]], ...] = (
-        _plan, _frame, _seat, _opening, _soles, _cladding, row_findings, *checks_louver.CHECKS, *checks_cap.CHECKS)
+        _plan, _frame, _seat, _opening, _soles, _cladding, row_findings, *checks_roof.CHECKS, *checks_louver.CHECKS,
+        *checks_cap.CHECKS)
     findings = tuple(finding for test in tests for finding in test(spec, at))
     return findings or tuple(_blanks(spec))
 
@@ -125,13 +126,7 @@ def _highest(spec: Spec, at: Sizes, side: int, end: int) -> float:
           for along in (at.opening(side), plan.half(side, r))]
     if not at.roof.single and min(ys) < at.roof.ridge < max(ys):
         ys.append(at.roof.ridge)
-    return max(_seat_height(spec, at, y) for y in ys)
-
-
-def _seat_height(spec: Spec, at: Sizes, y: float) -> float:
-    away = y - at.roof.ridge
-    pitch = math.radians(at.roof.left if away > 0 else at.roof.right)
-    return at.roof.height(y) - float(spec.seat_depth) / math.cos(pitch)
+    return max(checks_roof.seat_height(spec, at, y) for y in ys)
 
 
 def _opening(spec: Spec, at: Sizes) -> Iterator[Finding]:
@@ -145,11 +140,11 @@ def _opening(spec: Spec, at: Sizes) -> Iterator[Finding]:
 
 def _soles(spec: Spec, at: Sizes) -> Iterator[Finding]:
     base = at.base
-    steeper = "pitch_left" if at.roof.left >= at.roof.right else "pitch_right"
+    steeper, value = checks_roof.steeper_field(spec, at)
     steepest = math.radians(max(at.roof.left, at.roof.right))
     left = base.frame_w - base.frame_t * math.tan(steepest)
     if left < 20.0:
-        yield Finding("sole", steeper, f"{math.degrees(steepest):.1f}°",
+        yield Finding("sole", steeper, value,
                       f"a sole on the eave side keeps only {length_text(max(0.0, left))} of its width on so steep a "
                       "roof and needs 20 mm", "Choose wider frame stock.")
     depth = spec.ridge_cap_height + spec.seat_depth

@@ -14,11 +14,10 @@ from .plan import BarnRoof, Plan, corner_rule
 from .sizes import BaseSize, CapSize, LouverSize, PanelSize, Sizes, overlap
 from .sizing import width_from_ridge
 from .spec import Spec
+from .twist import LEVEL_PITCH, readings
 
 #: A notch may take this share of a rafter's depth (the traditional rule; from memory).
 NOTCH_SHARE = 1.0 / 3.0
-#: A roof flatter than this (degrees) is level: less than a hair over any vent.
-LEVEL_PITCH = 0.01
 #: The least wood between two dados (mm).
 DADO_WOOD = 12.0
 #: The king post hangs this far below the hips' heads (mm), so that all of each head bears on it.
@@ -48,11 +47,18 @@ def sizes(spec: Spec) -> Sizes:
     plan = plan_of(spec)
     base = _base(spec, plan)
     louver = _louver(spec, plan, base)
-    left, right = (0.0 if pitch < LEVEL_PITCH else pitch for pitch in (spec.pitch_left, spec.pitch_right))
+    left, right = (0.0 if pitch < LEVEL_PITCH else pitch for pitch in pitches(spec))
     roof = BarnRoof(left, right, -spec.ridge_offset)
     if spec.seat == "one slope":
         roof = BarnRoof(left, -left, 0.0, single=True)
-    return Sizes(plan, corner_rule(plan, spec.corner), roof, base, louver, _cap(spec, plan, louver))
+    return Sizes(plan, corner_rule(plan, spec.corner), roof, base, louver, _cap(spec, plan, louver),
+                 readings(spec, plan, base.width))
+
+
+def pitches(spec: Spec) -> tuple[float, float]:
+    """Pitch of the barn's left and right slope in use (degrees): as given, or from the drops at the corners."""
+    found = readings(spec, plan_of(spec), square_of(spec))
+    return (found.pitch_left, found.pitch_right) if found else (float(spec.pitch_left), float(spec.pitch_right))
 
 
 def width_of(spec: Spec) -> float:
@@ -89,12 +95,11 @@ def _base(spec: Spec, plan: Plan) -> BaseSize:
 def sole_top(spec: Spec) -> float:
     """How far the soles reach above the ridge, where they meet plumb, or on one slope above the axis, uphill (mm)."""
     if spec.seat == "one slope":
-        p = math.radians(spec.pitch_left)
+        p = math.radians(pitches(spec)[0])
         plan, half = plan_of(spec), square_of(spec) / 2.0
         uphill = max(plan.corner_point(corner, half)[1] for corner in range(spec.sides)) * math.tan(p)
         return float(uphill + (spec.frame_stock.width - spec.seat_depth) / math.cos(p))
-    slopes = (math.radians(spec.pitch_left), math.radians(spec.pitch_right))
-    return float(max((spec.frame_stock.width - spec.seat_depth) / math.cos(slope) for slope in slopes))
+    return float(max((spec.frame_stock.width - spec.seat_depth) / math.cos(math.radians(p)) for p in pitches(spec)))
 
 
 def _least_base(spec: Spec) -> float:

@@ -11,6 +11,7 @@ from typing import Any
 
 from .assembly import Assembly, Part, board_volume_and_centre
 from .dimensions import sizes
+from .feet import feet
 from .gable import gable_half, gable_slats
 from .geometry import Vec, add, scale
 from .kinds import BASE, LOUVER, ROOF
@@ -20,6 +21,7 @@ from .sizes import Sizes, opening_halves
 from .sizing import AirReport, net_free_area, target_area, target_from_building
 from .spec import Spec
 from .survey import opening_at_foot
+from .twist import reach
 
 LENGTH, AREA, WEIGHT, ANGLE, COUNT, TEXT = "length", "area", "weight", "angle", "count", "text"
 
@@ -73,6 +75,15 @@ OUTPUTS: tuple[Output, ...] = (
     Output("heel", LENGTH, "Sheathing's underside above the plate's outer edge, plumb."),
     Output("opening_left", LENGTH, "What the pitch's error opens up at the foot, left slope.", "survey"),
     Output("opening_right", LENGTH, "What the pitch's error opens up at the foot, right slope.", "survey"),
+    Output("pitch_in_use_left", ANGLE, "Pitch of the barn's left slope that the vent is made to.", "survey"),
+    Output("pitch_in_use_right", ANGLE, "Pitch of the barn's right slope that the vent is made to.", "survey"),
+    Output("reading_along", LENGTH, "Where drops are read: from the vent's axis along the ridge.", "survey"),
+    Output("reading_across", LENGTH, "Where drops are read: from the vent's axis square to the ridge.", "survey"),
+    Output("twist_left", LENGTH, "How much further the left slope drops at one end than at the other.", "survey"),
+    Output("twist_right", LENGTH, "How much further the right slope drops at one end than at the other.", "survey"),
+    Output("front_lower", LENGTH, "How far the roof lies lower at the vent's +X end than at its −X end, both slopes' mean; "
+           "negative where the −X end is lower.", "survey"),
+    Output("most_to_scribe", LENGTH, "Most wood left on a leg's foot below the slopes in use, plumb.", "survey"),
     Output("louver_area", AREA, "Net free area of the louvers: head and sill gaps are closed, screen taken off.", "air"),
     Output("throat_area", AREA, "Clear area inside the base frame and the panels.", "air"),
     Output("roof_opening_side", LENGTH, "Side of the opening to cut in the roof, level; across the ridge.", "air"),
@@ -108,8 +119,8 @@ OUTPUTS: tuple[Output, ...] = (
 def figures(spec: Spec) -> Mapping[str, Any]:
     """Every output of ``OUTPUTS`` by its name (mm, mm², kg, degrees)."""
     at, assembly = sizes(spec), layout(spec)
-    one = {**_sizes(spec, at), **_openings(spec, at), **_air(spec, at), **_weights(assembly), **_take_off(at),
-           "pieces": len(assembly.pieces), "marks": len(assembly.parts)}
+    one = {**_sizes(spec, at), **_openings(spec, at), **_roof(spec, at), **_air(spec, at),
+           **_weights(assembly), **_take_off(at), "pieces": len(assembly.pieces), "marks": len(assembly.parts)}
     vents = vents_alike(spec)
     return {**one, "vent_spacing": spacing(spec), "pieces_of_all_vents": vents * one["pieces"],
             "weight_of_all_vents": vents * one["total_weight"]}
@@ -142,6 +153,17 @@ def _openings(spec: Spec, at: Sizes) -> dict[str, Any]:
         return {"opening_left": opens(at.roof.left, half), "opening_right": 0.0}
     return {"opening_left": opens(at.roof.left, half - at.roof.ridge),
             "opening_right": opens(at.roof.right, half + at.roof.ridge)}
+
+
+def _roof(spec: Spec, at: Sizes) -> dict[str, Any]:
+    """The barn's slopes in use, where they are read, and what a twist asks of the legs; 0 where none was read."""
+    along, across = reach(at.plan, at.base.width)
+    found = at.readings
+    return {
+        "pitch_in_use_left": at.roof.left, "pitch_in_use_right": 0.0 if at.roof.single else at.roof.right,
+        "reading_along": along, "reading_across": across, "twist_left": found.twist_left if found else 0.0,
+        "twist_right": found.twist_right if found else 0.0, "front_lower": found.front_lower if found else 0.0,
+        "most_to_scribe": max(each.wood for each in feet(spec, at))}
 
 
 def wanted_area(spec: Spec) -> float:

@@ -91,6 +91,12 @@ def turn_between(first: Board, other: Board, mirrored: bool = False) -> Placemen
     return None
 
 
+@lru_cache(maxsize=1024)
+def mirrors_itself(board: Board) -> bool:
+    """True for a board that its own mirror image can be turned into: it has no hand."""
+    return turn_between(board, board, mirrored=True) is not None
+
+
 def turns_of(board: Board) -> list[Placement]:
     """The turns of a blank that bring its board onto itself, no turn among them."""
     points, bores = _features(board)

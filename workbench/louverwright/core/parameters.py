@@ -83,6 +83,13 @@ def _stock(name: str, doc: str, *forms: str, like: str = "") -> Parameter:
     return Parameter(name, STOCK, "Stock", "", doc, forms=forms, like=like, auto="the list's usual stock for this use")
 
 
+def _drop(place: str, where: str) -> Parameter:
+    return _length(f"drop_{place}", ROOF, 0.0, f"Plumb drop from the level of the ridge's highest point under the vent to "
+                   f"the covering {where}: at the corner of the rectangle round the plan, over the cladding. Give all four "
+                   "drops or none; the pitches then follow from the smaller drop of each slope.", 0.1, 5_000.0,
+                   auto="not measured")
+
+
 ROOF, SIZE, FRAME, CLADDING = "Barn roof", "Size", "Frame", "Cladding"
 LOUVERS, CAP, GAPS, AIR, JOB, SHOP = "Louvers", "Vent roof", "Clearances", "Air", "Job", "Shop"
 
@@ -108,6 +115,10 @@ PARAMETERS: tuple[Parameter, ...] = (
             "slope: 0 on the covering, the covering's thickness on the deck.", 0.0, 300.0),
     _length("scribe_allowance", ROOF, 0.0, "Wood left on the legs' feet, plumb, to scribe them to a twisted roof or a "
             "ridge that sags.", 0.0, 80.0),
+    _drop("left_front", "on your left, at the vent's +X end, when you look along +X"),
+    _drop("left_back", "on your left, at the vent's −X end, when you look along +X"),
+    _drop("right_front", "on your right, at the vent's +X end, when you look along +X"),
+    _drop("right_back", "on your right, at the vent's −X end, when you look along +X"),
     _length("ridge_cap_height", ROOF, 12.0, "How far the barn's ridge cap stands above its covering, plumb; "
             "soles and cladding are relieved over it. 0 if the cap is taken away under the vent.", 0.0, 150.0),
     _length("ridge_cap_width", ROOF, 200.0, "Width of the barn's ridge cap, level, both slopes together.",

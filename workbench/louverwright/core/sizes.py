@@ -11,6 +11,7 @@ from dataclasses import dataclass
 
 from .geometry import Vec
 from .plan import BarnRoof, CornerRule, Plan
+from .twist import Readings
 
 
 @dataclass(frozen=True)
@@ -212,7 +213,7 @@ class CapSize:
 
 @dataclass(frozen=True)
 class Sizes:
-    """All leading dimensions, with the plan, the corner rule and the barn's roof."""
+    """All leading dimensions, with the plan, the corner rule, the barn's roof and, if it was read, how it is twisted."""
 
     plan: Plan
     rule: CornerRule
@@ -220,6 +221,7 @@ class Sizes:
     base: BaseSize
     louver: LouverSize
     cap: CapSize
+    readings: Readings | None = None
 
 
     def ridge_r(self, side: int) -> float:

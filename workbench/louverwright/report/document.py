@@ -6,6 +6,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import Any
 
+from ..core.dimensions import pitches
 from ..core.figures import OUTPUTS, Output
 from ..core.kinds import STAGES
 from ..core.parameters import ANGLE, BY_NAME, LENGTH, NUMBER, PARAMETERS, STOCK, SWITCH, VENT, Parameter
@@ -15,6 +16,7 @@ from .board_drawing import board_drawing
 from .job import Job, Writer
 from .page import Block, Bullets, Cell, Column, Figure, Heading, PageBreak, Pairs, Para, Report, Row, Table, Together
 from .part_sheet import PartSheet, part_sheets
+from .scribing import SCRIBE_NOTE, scribe_rows, twist_rows, twist_words
 from .setups import beyond_rows, corner_rows, crosscut_rows, joint_setups, nested_rows, rip_rows
 from .words import CAUTIONS, HOW_TO_READ, SAW_CAUTIONS, advice_lines, holding_lines, setup_words, several_words
 
@@ -47,9 +49,10 @@ def output_text(job: Job, output: Output) -> str:
 def survey_rows(job: Job) -> tuple[tuple[str, str], ...]:
     """The barn's roof as it was measured, and what the reading's error opens up."""
     spec, write = job.spec, job.writer
-    slopes = [("Left slope", format_pitch(spec.pitch_left)), ("Right slope", format_pitch(spec.pitch_right))]
+    left, right = pitches(spec)
+    slopes = [("Left slope", format_pitch(left)), ("Right slope", format_pitch(right))]
     if job.sizes.roof.single:
-        slopes = [("Slope, falling to the left", format_pitch(spec.pitch_left))]
+        slopes = [("Slope, falling to the left", format_pitch(left))]
     rows = [*slopes, ("Pitch may be off by", format_angle(spec.pitch_error, 2)),
             ("Opens at the foot, left", write.length(job.figures["opening_left"])),
             ("Opens at the foot, right", write.length(job.figures["opening_right"]))]
@@ -58,7 +61,7 @@ def survey_rows(job: Job) -> tuple[tuple[str, str], ...]:
                         + ("s" if spec.vents > 1 else "")))
     if spec.ridge_offset:
         rows.append(("Axis left of the ridge", write.length(spec.ridge_offset)))
-    return tuple(rows)
+    return (*rows, *twist_rows(job))
 
 
 def section_rows(job: Job, *sections: str) -> tuple[tuple[str, str], ...]:
@@ -92,6 +95,7 @@ def _summary(job: Job) -> Iterator[Block]:
     if spec.survey_note:
         yield Para(spec.survey_note)
     yield Pairs(survey_rows(job), 2)
+    yield from _scribing(job)
     yield Heading("Size", 2)
     yield Pairs(section_rows(job, "size", "count"), 2)
     yield Row((Together((Heading("Air", 2), Pairs(section_rows(job, "air"), 1))),
@@ -105,6 +109,16 @@ def _summary(job: Job) -> Iterator[Block]:
         yield Para(text, "caution")
     yield Heading("How to read this report", 2)
     yield Bullets(HOW_TO_READ)
+
+
+def _scribing(job: Job) -> Iterator[Block]:
+    """What to scribe off each corner's legs, where the roof was read at its corners."""
+    found = job.sizes.readings
+    if found:
+        yield Para(twist_words(job, found))
+        yield Table((Column("Corner", 1.1), Column("From the axis, level", 1.9), Column("Legs", 1.4),
+                     Column("Roof lower by", 1.1, "right"), Column("Wood left", 0.9, "right"),
+                     Column("To scribe off", 1.3, "right")), scribe_rows(job), caption="Scribe at the roof", note=SCRIBE_NOTE)
 
 
 def _cut_list(job: Job) -> Iterator[Block]:
@@ -236,6 +250,8 @@ def parameter_text(job: Job, name: str) -> str:
     if automatic:
         value = _resolved(job)[name]
     text = _value_text(row, value, write)
+    if name in ("pitch_left", "pitch_right") and job.sizes.readings:
+        return f"{text} (left aside: the drops give the slope)"
     return f"{text} (automatic)" if automatic else text
 
 

@@ -21,7 +21,7 @@ from ..core.assembly import (
 )
 from ..core.geometry import Z_AXIS, Vec, cross, dot
 from ..core.kinds import BASE
-from ..core.marks import turns_of
+from ..core.marks import mirrors_itself, turns_of
 from ..core.saw import SQUARE, EndSpan, edge_of, end_of, end_spans, setting, span_at
 from ..core.solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE
 from ..core.spec import Spec
@@ -29,6 +29,7 @@ from ..core.units import format_pitch
 from .job import Job, Writer
 from .joint_words import JointRow, corner_face, corner_text, joint_rows
 from .saw_words import angles_text, beyond_saw, complement_text, lay_text, rip_words, row_of, saw_row, too_big
+from .scribing import foot_text
 
 #: A bevelled strip narrower than this (mm) is ripped on the wide board; a piece bored along its
 #: length that is shorter than this is bored before it is cut off.
@@ -79,6 +80,7 @@ class PartSheet:
     nested: str
     complements: str
     rafter: str
+    scribe: str
     advice: tuple[str, ...]
 
     @property
@@ -87,7 +89,7 @@ class PartSheet:
         rows = [("Stock", self.stock), ("Blank L × W × T", self.blank), ("Arrises", self.points),
                 ("Grain", self.grain), ("Faces", self.outside), ("Where", self.where), ("Hand", self.hand),
                 ("Order of cuts", self.order), ("Complements", self.complements), ("Nested setting", self.nested),
-                ("Along the top", self.rafter), ("Meets", self.meets), ("Finish", self.finish)]
+                ("Along the top", self.rafter), ("To scribe", self.scribe), ("Meets", self.meets), ("Finish", self.finish)]
         return tuple((label, value) for label, value in rows if value)
 
 
@@ -104,11 +106,11 @@ def _sheet(part: Part, job: Job, meets: str) -> PartSheet:
         part=part, mark=part.mark, name=part_name(part, job), count=str(part.count), stock=stock_text(part, write),
         finished=_finished(part, write), blank=write.size(*board.size),
         points=_points(part, write), grain=grain_text(part),
-        outside=_outside(part), hand=_hand(part, job.assembly), where=_where(part, job),
+        outside=_outside(part), hand=_hand(part), where=_where(part, job),
         weight=write.weight(part.weight), finish=part.kind.finish, cuts=tuple(_cut_rows(part, write)),
         joints=tuple(joint_rows(part, write)), order=_order(part), meets=meets, nested=nested_text(part, write),
         complements=_complements(part, write),
-        rafter=_rafter_text(part, job),
+        rafter=_rafter_text(part, job), scribe=foot_text(part, job),
         advice=tuple(_advice(part, spec, write)))
 
 
@@ -175,9 +177,9 @@ def _outside(part: Part) -> str:
             f"end A: {part.called(END_A)}")
 
 
-def _hand(part: Part, assembly: Assembly) -> str:
+def _hand(part: Part) -> str:
     if not part.hand:
-        return ""
+        return "" if mirrors_itself(part.board) else "the only one of its hand: never cut it mirrored"
     other = part.mark[:-1] + ("R" if part.hand == "left" else "L")
     return f"{part.hand}; {other} is its mirror image"
 
