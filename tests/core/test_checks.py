@@ -156,6 +156,8 @@ PROVOKED: list[tuple[str, dict[str, Any], str, str, str]] = [
      "there is room for 0 slats"),
     ("odd", {"sides": 6, "width": 1_100.0, "plate_stock": "narrow plate", "king_post_stock": "4x4"}, "gusset", "plate_stock",
      "inside the frame it leaves 0 mm for the gussets"),
+    ("us", {"end_pitch": 40.0}, "end pitch", "end_pitch", "only the hip roof of a rectangle has end faces"),
+    ("us", {"end_pitch": 20.0, "length": 1_200.0}, "ridge", "end_pitch", "it leaves a ridge of 0 mm"),
     ("us", {"rafters_per_side": 8}, "rafters", "rafters_per_side",
      "Rafters per side is 8: they would stand 99.6 mm apart"),
     ("us", {**TWISTED, "drop_left_back": 0.0}, "drops", "drop_left_back",
@@ -399,6 +401,8 @@ def wanted(draw: st.DrawFn) -> tuple[str, dict[str, Any]]:
         values["length"] = values.setdefault("width", 800.0) * draw(st.floats(0.5, 2.0))
         if draw(st.booleans()):
             values["ridge_stock"] = "2x8" if name == "us" else "45x195"
+        if draw(st.integers(0, 2)) == 0:
+            values["end_pitch"] = draw(st.floats(25.0, 50.0))
     if draw(st.integers(0, 2)) == 0:
         values["roof_form"] = "flared hip"
         values["rafter_stock"] = draw(st.sampled_from(["2x6", "2x8"] if name == "us" else ["45x145", "45x195"]))
@@ -476,6 +480,11 @@ SORTS: dict[str, tuple[str, dict[str, Any]]] = {
     "rectangle, corner first": ("us", {"length": 1_200.0, "facing": "corner"}),
     "rectangle, mitred": ("eu", {"length": 1_100.0, "corner": "mitred", "rafters_per_side": 3}),
     "rectangle on a saltbox": ("us", {"length": 1_500.0, "pitch_left": 36.87, "pitch_right": 18.43, "ridge_offset": 60.0}),
+    "rectangle with steep ends": ("us", {"length": 1_350.0, "roof_pitch": 32.0, "end_pitch": 42.0, "rafters_per_side": 3}),
+    "rectangle with flat ends": ("eu", {"length": 1_350.0, "end_pitch": 29.0}),
+    "flared rectangle with steep ends": ("us", {"length": 1_300.0, "roof_form": "flared hip", "roof_pitch": 38.0,
+                                                "end_pitch": 42.0, "rafter_stock": "2x6", "ridge_stock": "2x8",
+                                                "tail_depth": 80.0}),
     "rectangle of boards": ("eu", {"length": 1_400.0, "cladding": "boards", "cladding_stock": "20x145"}),
     "flared": ("us", {"roof_form": "flared hip", "roof_pitch": 45.0, "rafter_stock": "2x6"}),
     "flared, break above the plate": ("us", {"roof_form": "flared hip", "roof_pitch": 40.0, "rafter_stock": "2x8",

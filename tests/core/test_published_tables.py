@@ -26,6 +26,7 @@ screens    jlconline.com/how-to/roofing/roof-ventilation/roof-ventilation-field-
 
 from __future__ import annotations
 
+from functools import cache
 from itertools import pairwise
 from math import acos, atan, cos, degrees, hypot, radians, sin, sqrt, tan
 
@@ -283,6 +284,46 @@ def test_backing_takes_what_the_drop_would() -> None:
     fall = max(heights) - heights[1]
     slope = acos(hypot(*hip.pieces[0].placement.x[:2]))
     assert fall / cos(slope) / INCH == pytest.approx(3.0 / 8.0, abs=1.0 / 32.0)
+
+
+@cache
+def irregular() -> Assembly:
+    """10/12 over the long sides of a rectangle and 11/12 over its ends, a side 1350 long with a jack beyond each common."""
+    return vent(width=900.0, length=1350.0, roof_pitch=rise(10), end_pitch=rise(11), rafters_per_side=3,
+                ridge_stock="2x8")
+
+
+def test_irregular_hip() -> None:
+    """Two pitches at one corner, 10/12 and 11/12, by the worksheets on irregular hips and valleys
+    (geocities.ws/web_sketches/hip_valley_dimensioning/jack_compound_calcs.html): pitch, plan angle and backing of the hip."""
+    part = irregular().of_kind("roof.hip")[0]
+    along = part.pieces[0].placement.x
+    assert degrees(acos(abs(along[2]))) == pytest.approx(58.34132, abs=1e-4)
+    assert degrees(atan(abs(along[1] / along[0]))) == pytest.approx(47.72631, abs=1e-4), "with the eave of the 10/12 side"
+    backing = sorted(abs(setting(cut.planes[0]).bevel)
+                     for cut in cuts_named(part, "backing"))
+    assert backing == pytest.approx([25.50784, 29.99972], abs=1e-4)
+
+
+def test_side_cuts_of_jacks_at_an_irregular_hip() -> None:
+    """As above: the line across a jack's upper edge, from its length, on the 10/12 side and on the 11/12 side."""
+    found: dict[bool, set[float]] = {}
+    for part in irregular().of_kind("roof.jack"):
+        (cut,) = cuts_named(part, "against the hip")
+        x, _, z = cut.planes[0].normal
+        long = abs(part.pieces[0].placement.z[0]) > 0.5
+        found.setdefault(long, set()).add(round(degrees(atan(abs(x / z))), 4))
+    assert {long: len(angles) for long, angles in found.items()} == {True: 1, False: 1}
+    assert found[True].pop() == pytest.approx(34.92979, abs=1e-4)
+    assert found[False].pop() == pytest.approx(39.03754, abs=1e-4)
+
+
+def test_the_sheathing_at_an_irregular_hip_is_mitred_to_the_backing() -> None:
+    """The edges of both sheets lie in one plane, which halves the angle between the faces."""
+    edges = {round(abs(setting(cut.planes[0]).bevel), 4) for part in irregular().of_kind("roof.sheathing")
+             for cut in cuts_named(part, "hip edge")}
+    assert len(edges) == 1
+    assert edges.pop() == pytest.approx((25.50784 + 29.99972) / 2.0, abs=1e-3)
 
 
 def slopes_at(plan: Plan, corner: int, pitch: float) -> tuple[Plane, Plane]:

@@ -98,7 +98,7 @@ def test_several_vents_want_a_ridge() -> None:
 
 
 def test_a_roof_must_not_stand_out_over_the_ridges_end() -> None:
-    half = sizes(spec_of(**LONG)).cap.eave_r
+    half = sizes(spec_of(**LONG)).eave(0)
     (line,) = refused(end_distance=400.0)
     assert line.startswith("End distance is 400 mm: the vent's roof reaches")
     assert half > 600.0
@@ -119,7 +119,7 @@ def test_vents_must_not_crowd() -> None:
 
 
 def test_wide_roofs_must_not_overlap() -> None:
-    least = 2.0 * sizes(unchecked(**LONG, overhang=300.0)).cap.eave_r
+    least = 2.0 * sizes(unchecked(**LONG, overhang=300.0)).eave(0)
     assert least > 1_500.0
     line = next(line for line in refused(overhang=300.0, end_distance=16_300.0) if line.startswith("End distance"))
     assert "would stand 1700 mm from axis to axis and need" in line

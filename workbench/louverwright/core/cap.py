@@ -4,7 +4,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 
 from .assembly import GROOVE, HALF_LAP, NOTCH
 from .cutting import ENDLESS, Member, Trim
@@ -110,7 +110,8 @@ def _ridge(at: Sizes) -> Member:
         next_side = plan.neighbour(side, end)
         trims.append(Trim("end for the barge boards", (plan.outer(next_side, cap.verge_r),), partner="roof.barge")
                      if cap.gables else
-                     Trim("end for the common", (plan.outer(next_side, cap.head_r),), partner="roof.common"))
+                     Trim("end for the common", (plan.outer(next_side, at.ridge_r(next_side) + cap.head_r),),
+                          partner="roof.common"))
     middle = at.ridge_r(side)
     return Member("roof.ridge", side, plan.level(side), (at.ridge_bottom, ENDLESS),
                   (middle - cap.head_r, middle + cap.head_r), tuple(trims))
@@ -118,19 +119,20 @@ def _ridge(at: Sizes) -> Member:
 
 def _hip(at: Sizes, corner: int) -> Member:
     cap, plan = at.cap, at.plan
-    out, across = plan.toward(corner), plan.across(corner)
+    out = at.hip_toward(corner)
+    across = cross(Z_AXIS, out)
     sides = (corner, corner + 1)
     slope = math.radians(cap.hip_slope)
     along = add(scale(out, -math.cos(slope)), scale(Z_AXIS, math.sin(slope)))
-    peak = plan.corner_point(corner, cap.break_r, cap.break_z)
+    peak = at.hip_point(corner, cap.break_r, cap.break_z)
     frame = Placement.from_axes(peak, along, across)
-    tip = cap.plate_r / math.cos(math.pi / plan.sides)
+    tip = Plane.through(plan.corner_point(corner, cap.plate_r), scale(out, -1.0))
     trims = (
         *(_top(at, side, name) for side, name in zip(sides, ("left backing", "right backing"), strict=True)),
         *_hip_head(at, corner),
-        *(Trim("tail, plumb cheek", (plan.outer(side, cap.tail_r),), partner="roof.fascia") for side in sides),
+        *(Trim("tail, plumb cheek", (plan.outer(side, at.tail(side)),), partner="roof.fascia") for side in sides),
         Trim("level tail for the soffit", (below(cap.soffit_top),), partner="roof.soffit"),
-        Trim("seat on the plate", (below(cap.plate_top), plan.past_corner(corner, tip).flipped()), NOTCH, "roof.plate"),
+        Trim("seat on the plate", (below(cap.plate_top), tip), NOTCH, "roof.plate"),
     )
     half = cap.rafter_t / 2.0
     return Member("roof.hip", corner, frame, (-cap.rafter_d, _upper(at)), (-half, half), trims)
@@ -154,14 +156,14 @@ def _hip_head(at: Sizes, corner: int) -> list[Trim]:
     if cap.post_flats:
         return [Trim("plumb cut at the king post", (plan.past_corner(corner, cap.post_apothem).flipped(),),
                      partner="roof.kingpost")]
-    return [Trim("plumb cheek against the common", (plan.inner(side, cap.head_r),), partner="roof.common")
+    return [Trim("plumb cheek against the common", (plan.inner(side, at.ridge_r(side) + cap.head_r),), partner="roof.common")
             for side in (corner, corner + 1)]
 
 
 def _under_eave(at: Sizes, side: int) -> Plane:
     """The sheathing's underside at the eave, which is the face's where the roof is not flared; waste above it."""
     cap = at.cap
-    return at.plan.slope_plane(side, cap.eave_pitch, cap.break_r, cap.break_z)
+    return at.plan.slope_plane(side, cap.eave_pitch_of(side), at.real(side, cap.break_r), cap.break_z)
 
 
 def rafter_lines(at: Sizes, side: int) -> list[float]:
@@ -170,7 +172,7 @@ def rafter_lines(at: Sizes, side: int) -> list[float]:
     On a rectangle's long side what stands in the square is pulled apart to the ends of the ridge, and commons stand
     evenly between.  Under a gable roof the first and the last stand flush with the plate's ends.
     """
-    cap, ridge = at.cap, at.plan.half(side, 0.0)
+    cap, ridge = at.cap, at.ridge_half(side)
     if cap.gables:
         reach = at.plan.half(side, cap.plate_r) - cap.rafter_t / 2.0
         return [2.0 * reach * i / (cap.rafters + 1) - reach for i in range(cap.rafters + 2)]
@@ -180,37 +182,52 @@ def rafter_lines(at: Sizes, side: int) -> list[float]:
     if not ridge:
         return lines
     step = 2.0 * ridge / (cap.ridge_commons + 1)
-    return [*(line - ridge for line in lines if line < -1e-6),
+    run = cap.runs[(side + 1) % 2]
+    return [*(run * line - ridge for line in lines if line < -1e-6),
             *(step * i - ridge for i in range(cap.ridge_commons + 2)),
-            *(line + ridge for line in lines if line > 1e-6)]
+            *(run * line + ridge for line in lines if line > 1e-6)]
 
 
 def _hip_side(at: Sizes, side: int, end: int) -> Plane:
     """The cheek of the hip at an end of a side that faces the side's middle; waste beyond it."""
-    plan = at.plan
-    return plan.mitre(side, end).moved(-at.cap.rafter_t / 2.0)
+    return at.hip_plane(side, end).moved(-at.cap.rafter_t / 2.0)
 
 
 def _rafters(at: Sizes, side: int) -> Iterator[Member]:
     cap, plan = at.cap, at.plan
-    q = math.radians(cap.pitch)
+    q = math.radians(cap.pitch_of(side))
     up = add(scale(plan.u(side), -math.cos(q)), scale(Z_AXIS, math.sin(q)))
     for index, along in enumerate(rafter_lines(at, side), start=1):
-        common = bool(cap.gables) or abs(along) < plan.half(side, 0.0) + 1e-6
+        common = bool(cap.gables) or abs(along) < at.ridge_half(side) + 1e-6
         end = 0 if abs(along) < 1e-6 else (RIGHT if along > 0 else LEFT)
-        frame = Placement.from_axes(plan.point(side, cap.break_r, along, cap.break_z), up, plan.v(side))
+        frame = Placement.from_axes(plan.point(side, at.real(side, cap.break_r), along, cap.break_z), up, plan.v(side))
         head = plan.inner(side, at.ridge_r(side) + cap.head_r) if common else _hip_side(at, side, end)
         bears_on = "roof.hip" if not common else "roof.kingpost" if cap.post_flats else "roof.ridge"
         trims = (
             *([_top(at, side, "top edge")] if cap.flared else []),
+            *_corners(at, side, along),
             Trim(_HEADS[bears_on], (head,), partner=bears_on),
-            Trim("plumb tail", (plan.outer(side, cap.tail_r),), partner="roof.fascia"),
+            Trim("plumb tail", (plan.outer(side, at.tail(side)),), partner="roof.fascia"),
             Trim("level tail for the soffit", (below(cap.soffit_top),), partner="roof.soffit"),
             Trim("seat on the plate", (below(cap.plate_top), plan.inner(side, cap.plate_r)), NOTCH, "roof.plate"),
         )
         half = cap.rafter_t / 2.0
         yield Member("roof.common" if common else "roof.jack", side, frame, (-cap.rafter_d, _upper(at)),
                      (-half, half), trims, end, index)
+
+
+def _corners(at: Sizes, side: int, along: float) -> list[Trim]:
+    """What the next faces take off a common at the end of a ridge, where their pitch is another."""
+    if abs(abs(along) - at.ridge_half(side)) > 1e-6:
+        return []
+    return _under_next(at, side, under_sheathing)
+
+
+def _under_next(at: Sizes, side: int, face: Callable[[Sizes, int], Plane]) -> list[Trim]:
+    """What rises above the faces next to a side's where their pitch is another; nothing where it is the same."""
+    if at.cap.runs == (1.0, 1.0):
+        return []
+    return [Trim("corner under the next face", (face(at, at.plan.neighbour(side, end)),)) for end in ENDS]
 
 
 #: What a rafter's head is called by what it bears on.
@@ -236,17 +253,18 @@ def _bed_mould(at: Sizes, side: int) -> Iterator[Member]:
                      (cap.plate_r, cap.plate_r + cap.fascia_t), trims, index=index)
 
 
-def _eave_ends(at: Sizes, side: int, partner: str) -> tuple[Trim, ...]:
-    """What ends soffit and fascia: the mitre at a hipped corner, the barge board at a gable."""
+def _eave_ends(at: Sizes, side: int, partner: str, r: float | None = None) -> tuple[Trim, ...]:
+    """What ends soffit and fascia: at a hipped corner the plane along the hip, or at ``r`` the corner's mitre; at a gable
+    the barge board."""
     if at.cap.gables:
         return tuple(Trim("end against the barge board", (at.plan.outer(at.plan.neighbour(side, end), at.cap.verge_r),),
                           partner="roof.barge") for end in ENDS)
-    return tuple(Trim("mitre at the corner", (at.plan.mitre(side, end),), partner=partner) for end in ENDS)
+    return tuple(Trim("mitre at the corner", (at.hip_plane(side, end, r),), partner=partner) for end in ENDS)
 
 
 def _soffit(at: Sizes, side: int) -> Member:
     cap, plan = at.cap, at.plan
-    return Member("roof.soffit", side, plan.flat(side), (-cap.tail_r, -cap.plate_r - SOFFIT_GAP),
+    return Member("roof.soffit", side, plan.flat(side), (-at.tail(side), -cap.plate_r - SOFFIT_GAP),
                   (cap.soffit_top - cap.soffit_t, cap.soffit_top), _eave_ends(at, side, "roof.soffit"))
 
 
@@ -254,8 +272,8 @@ def _fascia(at: Sizes, side: int) -> Member:
     cap, plan = at.cap, at.plan
     low = fascia_low(cap)
     trims = (Trim("top edge to the roof's slope", (_under_eave(at, side),), partner=_EAVE[cap.flared]),
-             *_eave_ends(at, side, "roof.fascia"))
-    return Member("roof.fascia", side, plan.level(side), (low, ENDLESS), (cap.tail_r, cap.eave_r), trims)
+             *_under_next(at, side, _under_eave), *_eave_ends(at, side, "roof.fascia", cap.tail_r))
+    return Member("roof.fascia", side, plan.level(side), (low, ENDLESS), (at.tail(side), at.eave(side)), trims)
 
 
 #: The kind of part that covers the eave: of a plain roof, and of a flared one.
@@ -269,31 +287,39 @@ def _sheathing(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
         verge = cap.verge_r + cap.fascia_t
         trims = [Trim("verge edge", (plan.outer(plan.neighbour(side, end), verge),)) for end in ENDS]
     else:
-        trims = [Trim("hip edge", (plan.mitre(side, end),), partner="roof.sheathing") for end in ENDS]
+        trims = [Trim("hip edge", (_hip_edge(at, side, end, under_sheathing),), partner="roof.sheathing") for end in ENDS]
     top = list(trims)
     if cap.gables or plan.long(side):
         top.append(Trim("ridge edge", (plan.inner(side, at.ridge_r(side)),), partner="roof.sheathing"))
     if cap.mast:
         top.append(Trim("clear of the mast", (plan.inner(side, cap.mast / 2.0 + MAST_GAP),)))
-    eave = Trim("plumb eave edge", (plan.outer(side, cap.eave_r),))
-    faces = [("roof.sheathing", cap.pitch, [eave, *top])]
+    eave = Trim("plumb eave edge", (plan.outer(side, at.eave(side)),))
+    faces = [("roof.sheathing", cap.pitch_of(side), [eave, *top])]
     if cap.flared:
         halves = _break(at, side)
-        faces = [("roof.sheathing", cap.pitch, [Trim("lower edge at the break", (halves,), partner=_EAVE[1]), *top]),
-                 (_EAVE[1], cap.eave_pitch, [eave, Trim("upper edge at the break", (halves.flipped(),),
-                                                        partner="roof.sheathing"), *trims])]
+        low = [Trim("hip edge", (_hip_edge(at, side, end, _under_eave),), partner=_EAVE[1]) for end in ENDS]
+        faces = [("roof.sheathing", cap.pitch_of(side), [Trim("lower edge at the break", (halves,), partner=_EAVE[1]), *top]),
+                 (_EAVE[1], cap.eave_pitch_of(side), [eave, Trim("upper edge at the break", (halves.flipped(),),
+                                                                 partner="roof.sheathing"), *low])]
     for kind, pitch, planes in faces:
-        frame = plan.sloping(side, pitch, cap.break_r, cap.break_z)
+        frame = plan.sloping(side, pitch, at.real(side, cap.break_r), cap.break_z)
         if spec.sheathing_grain == "up the slope":
             frame = Placement.from_axes(frame.origin, frame.y, frame.z)
         yield Member(kind, side, frame, _ANY, (0.0, cap.sheathing_t), tuple(planes), sheet=True)
+
+
+def _hip_edge(at: Sizes, side: int, end: int, face: Callable[[Sizes, int], Plane]) -> Plane:
+    """The plane that halves the angle between two faces at a hip: plumb where their pitches are equal; waste outside."""
+    other = at.plan.neighbour(side, end)
+    on_hip = at.hip_point(at.plan.corner(side, end), at.cap.break_r, at.cap.break_z)
+    return Plane.through(on_hip, sub(face(at, other).normal, face(at, side).normal))
 
 
 def _break(at: Sizes, side: int) -> Plane:
     """The plane that halves the angle between a face's two pitches; waste below the break."""
     cap, plan = at.cap, at.plan
     face, eave = under_sheathing(at, side), _under_eave(at, side)
-    return Plane.through(plan.point(side, cap.break_r, 0.0, cap.break_z), sub(face.normal, eave.normal))
+    return Plane.through(plan.point(side, at.real(side, cap.break_r), 0.0, cap.break_z), sub(face.normal, eave.normal))
 
 
 def _bearer(at: Sizes) -> Member:

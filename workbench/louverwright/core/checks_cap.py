@@ -35,7 +35,8 @@ def _slopes(at: Sizes) -> list[tuple[str, float]]:
     if at.cap.gables:
         return [("common", math.radians(at.cap.pitch))]
     hip = [("hip", math.radians(at.cap.hip_slope))]
-    return hip + ([("jack or common", math.radians(at.cap.pitch))] if at.cap.rafters else [])
+    pitches = sorted({at.cap.pitch_of(side) for side in at.eaves})
+    return hip + ([("jack or common", math.radians(pitch)) for pitch in pitches] if at.cap.rafters else [])
 
 
 def _notch(spec: Spec, at: Sizes) -> Iterator[Finding]:
@@ -154,7 +155,10 @@ def _mast(spec: Spec, at: Sizes) -> Iterator[Finding]:
 
 def _ridge(spec: Spec, at: Sizes) -> Iterator[Finding]:
     """What a ridge asks for, and a rectangle's hip roof."""
-    cap, plan = at.cap, at.plan
+    cap = at.cap
+    if spec.end_pitch and (cap.post_flats or cap.gables):
+        yield Finding("end pitch", "end_pitch", f"{spec.end_pitch:g}°", "only the hip roof of a rectangle has end faces",
+                      "Set it to 0, or take a rectangle and a hip roof.")
     if cap.post_flats:
         return
     deep = at.peak - at.ridge_bottom
@@ -169,9 +173,13 @@ def _ridge(spec: Spec, at: Sizes) -> Iterator[Finding]:
         yield Finding("ridge", "rafters_per_side", str(cap.rafters),
                       "a common must stand at mid-side of a rectangle's short sides, to meet the ridge's end",
                       "Set an odd number of rafters, or −1 for automatic.")
-    length = 2.0 * max(plan.pull)
+    length = 2.0 * max(at.ridge_half(side) for side in at.eaves)
     if length < cap.rafter_t + LEAST_RIDGE:
         least = least_text(cap.rafter_t + LEAST_RIDGE)
+        if spec.end_pitch:
+            yield Finding("ridge", "end_pitch", f"{spec.end_pitch:g}°",
+                          f"it leaves a ridge of {length_text(max(0.0, length))}, and two commons side by side need {least}", "Make it steeper, or the vent longer.")
+            return
         yield Finding("ridge", "length", length_text(spec.length), f"its roof's ridge would be {length_text(length)} long, "
                       f"and two commons side by side need {least}",
                       f"Make it and the width differ by {least} or more, or set it to 0 for a square.")

@@ -152,7 +152,9 @@ def slats_needed(spec: Spec, room: float) -> int:
 def _cap(spec: Spec, plan: Plan, louver: LouverSize) -> CapSize:
     half_angle = math.pi / plan.sides
     q = face_pitch(spec, half_angle)
-    hip = math.atan(math.tan(q) * math.cos(half_angle))
+    ends = math.tan(q) / math.tan(math.radians(spec.end_pitch)) if spec.end_pitch and plan.rectangle else 1.0
+    runs = (ends, 1.0) if plan.long(1) else (1.0, ends)
+    hip = math.atan(math.tan(q) * math.cos(half_angle) if ends == 1.0 else math.tan(q) / math.hypot(1.0, ends))
     rafter = spec.rafter_stock
     plate_r = louver.frame_r + louver.trim_t
     plate_top = louver.top + spec.plate_stock.thickness
@@ -162,8 +164,8 @@ def _cap(spec: Spec, plan: Plan, louver: LouverSize) -> CapSize:
     break_r, eave = _flare(spec, q, tail_r)
     depth = rafter.width - (tail_r - break_r) * (math.tan(q) - math.tan(eave)) * math.cos(hip)
     kick = max(0.0, plate_r - break_r) * (math.tan(q) - math.tan(eave))
-    heel = spec.heel_height or math.ceil(
-        _heel(depth, q if gables else hip, q if rafters else hip) + kick)
+    steep = math.atan(math.tan(q) / ends) if ends < 1.0 else q
+    heel = spec.heel_height or math.ceil(_heel(depth, q if gables else hip, steep if rafters else hip) + kick)
     break_z = plate_top + heel + (plate_r - break_r) * math.tan(eave if break_r < plate_r else q)
     flats = 0 if plan.rectangle or gables else plan.sides * (2 if rafters % 2 else 1)
     apothem = min(spec.king_post_stock.width, spec.king_post_stock.thickness) / 2.0
@@ -174,7 +176,8 @@ def _cap(spec: Spec, plan: Plan, louver: LouverSize) -> CapSize:
         heel=heel, pitch=math.degrees(q), hip_slope=math.degrees(hip), rafter_t=rafter.thickness,
         break_r=break_r, break_z=break_z, eave_pitch=math.degrees(eave), rafter_d=depth, rafters=rafters,
         ridge_commons=max(0, math.ceil(2.0 * max(plan.pull) / (spec.sheathing_span + rafter.thickness) - 1e-9) - 1),
-        gables=gables, verge_r=plate_r + spec.cladding_stock.thickness + (spec.verge or spec.overhang / 2.0), tail_r=tail_r,
+        gables=gables, runs=runs, verge_r=plate_r + spec.cladding_stock.thickness + (spec.verge or spec.overhang / 2.0),
+        tail_r=tail_r,
         soffit_top=break_z + (break_r - tail_r) * math.tan(eave) - spec.tail_depth,
         soffit_t=spec.soffit_stock.thickness, fascia_t=spec.fascia_stock.thickness,
         sheathing_t=spec.sheathing_stock.thickness, post_apothem=apothem, post_flats=flats,

@@ -65,6 +65,7 @@ OUTPUTS: tuple[Output, ...] = (
     Output("face_pitch", ANGLE, "Pitch of the vent's roof faces, which is not the slope of its hips."),
     Output("hip_slope", ANGLE, "Slope of the hips, which is not the pitch of the faces; 0 for a gable roof.",
            optional=True),
+    Output("end_face_pitch", ANGLE, "Pitch of a rectangle's end faces, where it differs; else 0.", optional=True),
     Output("kicked_pitch", ANGLE, "Pitch of the faces below the break of a flared roof; 0 where it is not flared.",
            optional=True),
     Output("kicked_hip_slope", ANGLE, "Slope of the hips below the break of a flared roof; 0 where it is not flared.",
@@ -136,6 +137,8 @@ def _sizes(spec: Spec, at: Sizes) -> dict[str, Any]:
         "eave_width": 2.0 * min(at.roof_half(0), at.roof_half(1)),
         "slat_spacing": louver.spacing, "slat_gap": louver.gap, "rain_overlap": louver.overlap(spec.rain_angle),
         "face_pitch": cap.pitch, "hip_slope": 0.0 if cap.gables else cap.hip_slope,
+        "end_face_pitch": min(cap.pitch_of(0), cap.pitch_of(1)) if max(cap.runs) > 1.0 else
+        max(cap.pitch_of(0), cap.pitch_of(1)) if min(cap.runs) < 1.0 else 0.0,
         "kicked_pitch": cap.eave_pitch if cap.flared else 0.0,
         "kicked_hip_slope": hip_of(at, cap.eave_pitch) if cap.flared else 0.0,
         "gable_slats": gable_slats(at) if cap.gables and spec.gable_end == "louvered" else 0,
@@ -241,14 +244,33 @@ def _weights(assembly: Assembly) -> dict[str, Any]:
 
 def _take_off(at: Sizes) -> dict[str, Any]:
     cap, plan = at.cap, at.plan
-    q, eave = math.radians(cap.pitch), math.radians(cap.eave_pitch)
     eaves = sum(2.0 * at.roof_half(side) for side in at.eaves)
+    ridge = max(at.roof_half(side) if cap.gables else at.ridge_half(side) for side in at.eaves)
+    covering = sum(_face_area(at, side) for side in at.eaves)
+    verges = 0.0
     if cap.gables:
-        run = (cap.eave_r + plan.out(at.eaves[0])) / math.cos(q)
-        return {"roof_covering": eaves * run, "ridge_run": eaves / 2.0, "eave_length": eaves, "hip_length": 0.0,
-                "verge_length": 4.0 * run}
-    upper, lower = cap.break_r, cap.eave_r
-    corner = math.cos(math.pi / plan.sides)
-    hips = [math.hypot(reach / corner, reach * math.tan(pitch)) for reach, pitch in ((upper, q), (lower - upper, eave))]
-    return {"roof_covering": plan.area(upper) / math.cos(q) + (plan.area(lower) - plan.area(upper)) / math.cos(eave),
-            "ridge_run": 2.0 * max(plan.pull), "eave_length": eaves, "hip_length": sum(hips), "verge_length": 0.0}
+        side = at.eaves[0]
+        verges = 4.0 * (at.eave(side) + plan.out(side)) / math.cos(math.radians(cap.pitch))
+    return {"roof_covering": covering, "ridge_run": 2.0 * ridge, "eave_length": eaves, "verge_length": verges,
+            "hip_length": 0.0 if cap.gables else _hip_length(at)}
+
+
+def _face_area(at: Sizes, side: int) -> float:
+    """Area of a face, from eave to ridge or peak."""
+    cap = at.cap
+    half, top = at.roof_half(side), at.roof_half(side) if cap.gables else at.ridge_half(side)
+    whole = at.eave(side) - at.ridge_r(side)
+    low = (at.eave(side) - at.real(side, cap.break_r)) if cap.flared else 0.0
+    middle = half + (top - half) * low / whole
+    upper = (top + middle) * (whole - low) / math.cos(math.radians(cap.pitch_of(side)))
+    return upper + (middle + half) * low / math.cos(math.radians(cap.eave_pitch_of(side)))
+
+
+def _hip_length(at: Sizes) -> float:
+    """Length of the hip at the first corner along the underside of the covering's bed, eave to peak or ridge."""
+    cap = at.cap
+    run = math.dist(at.roof_corner(0), at.hip_foot(0))
+    share = at.cap.break_r / (cap.tail_r + cap.fascia_t) if cap.flared else 1.0
+    upper, lower = run * share, run * (1.0 - share)
+    return math.hypot(upper, cap.under(0.0) - cap.under(share * (cap.tail_r + cap.fascia_t))) + math.hypot(
+        lower, cap.under(cap.break_r) - cap.under(cap.tail_r + cap.fascia_t) if cap.flared else 0.0)

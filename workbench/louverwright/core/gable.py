@@ -36,7 +36,7 @@ def fascia_low(cap: CapSize) -> float:
 def under_sheathing(at: Sizes, side: int) -> Plane:
     """The sheathing's underside on a face; waste above it."""
     cap = at.cap
-    return at.plan.slope_plane(side, cap.pitch, cap.break_r, cap.break_z)
+    return at.plan.slope_plane(side, cap.pitch_of(side), at.real(side, cap.break_r), cap.break_z)
 
 
 def gable_members(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
@@ -72,7 +72,7 @@ def _barge(at: Sizes, side: int, end: int) -> Member:
     wide, upright = barge_width(at), frame.y[2] > 0.0
     trims = (
         Trim("plumb cut at the peak", (plan.short_of(side, end, 0.0),), partner="roof.barge"),
-        Trim("plumb cut at the eave", (plan.outer(plan.neighbour(side, end), cap.eave_r),)),
+        Trim("plumb cut at the eave", (plan.outer(plan.neighbour(side, end), at.eave(plan.neighbour(side, end))),)),
         Trim("level foot", (below(fascia_low(cap)),)),
     )
     return Member("roof.barge", side, frame, (-wide, 0.0) if upright else (0.0, wide), (0.0, cap.fascia_t), trims, end,

@@ -193,6 +193,8 @@ PARAMETERS: tuple[Parameter, ...] = (
            auto="half the faces' pitch"),
     _length("flare_reach", CAP, 0.0, "From the rafters' tails up to the break of a flared roof, level.", 40.0, 1_200.0,
             auto="as the overhang: the break lies over the plate's edge"),
+    _angle("end_pitch", CAP, 0.0, "Pitch of a rectangle's end faces, over its short sides, where it is another than the long "
+           "faces'; their overhang follows, so that all eaves are level.", 5.0, 75.0, auto="as the long faces"),
     _length("overhang", CAP, 110.0, "From the plate's edge to the rafters' tails, level.", 40.0, 600.0),
     _length("tail_depth", CAP, 60.0, "Plumb depth of the rafters' tails at the fascia.", 60.0, 300.0),
     _length("heel_height", CAP, 0.0, "Plumb height of the roof sheathing's underside above the plate's outer edge.",

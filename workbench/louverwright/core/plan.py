@@ -125,7 +125,13 @@ class Plan:
 
     def axis(self, corner: int) -> Vec:
         """The foot of the axis that a corner's mitre plane passes through (mm)."""
-        return add(scale(self.u(corner), self.out(corner)), scale(self.u(corner + 1), self.out(corner + 1)))
+        return self.apart(corner, 0.0, 0.0)
+
+    def apart(self, corner: int, first: float, second: float) -> Vec:
+        """A rectangle's corner where its two sides are at different ``r``: first that of side ``corner`` (mm)."""
+        if self.sides != 4:
+            return self.corner_point(corner, first)
+        return add(scale(self.u(corner), first + self.out(corner)), scale(self.u(corner + 1), second + self.out(corner + 1)))
 
     def corner_point(self, corner: int, r: float, z: float = 0.0) -> Vec:
         """The corner of the plan at ``r`` (mm)."""

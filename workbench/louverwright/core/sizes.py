@@ -9,7 +9,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from .geometry import Vec
+from .geometry import Z_AXIS, Plane, Vec, add, cross, scale, sub, unit
 from .plan import BarnRoof, CornerRule, Plan
 from .twist import Readings
 
@@ -165,6 +165,7 @@ class CapSize:
     ridge_commons: int    # commons on each long side of a rectangle between those at the ridge's ends
     gables: tuple[int, ...]  # the sides that end in a gable
     verge_r: float        # back of the barge boards
+    runs: tuple[float, float]  # run of the even and the odd sides' faces for each mm of r; 1 but where an end pitch differs
     tail_r: float         # [Rp + o]
     soffit_top: float
     soffit_t: float
@@ -177,15 +178,18 @@ class CapSize:
     mast: float           # diameter of the bore, 0 for none
     bearer_half: float    # half the length of the mast's bearer
 
+    def pitch_of(self, side: int) -> float:
+        """Pitch of the face over a side."""
+        return _eased(self.pitch, self.runs[side % 2])
+
+    def eave_pitch_of(self, side: int) -> float:
+        """Pitch of a face below the break of a flared roof; else that of the face."""
+        return _eased(self.eave_pitch, self.runs[side % 2])
+
     @property
     def head_r(self) -> float:
         """Where commons end: the flats of the king post, or the faces and ends of the ridge."""
         return self.post_apothem if self.post_flats else self.rafter_t / 2.0
-
-    @property
-    def eave_r(self) -> float:
-        """Outer face of the fascia, where the sheathing ends."""
-        return self.tail_r + self.fascia_t
 
     @property
     def flared(self) -> bool:
@@ -193,7 +197,7 @@ class CapSize:
         return self.eave_pitch < self.pitch
 
     def under(self, r: float) -> float:
-        """Height of the sheathing's underside on a face, ``r`` from the axis."""
+        """Height of the sheathing's underside on a face, ``r`` from the axis, as on a face whose run is 1."""
         pitch = self.pitch if r <= self.break_r else self.eave_pitch
         return self.break_z + (self.break_r - r) * math.tan(math.radians(pitch))
 
@@ -224,10 +228,48 @@ class Sizes:
     readings: Readings | None = None
 
 
+    def real(self, side: int, r: float) -> float:
+        """Where a face of the roof has what one with a run of 1 has at ``r``, as the plan's ``r``: the same over the plate."""
+        return self.cap.plate_r + (r - self.cap.plate_r) * self.cap.runs[side % 2]
+
+    def tail(self, side: int) -> float:
+        """The rafters' tails over a side, and the back of its fascia."""
+        return self.real(side, self.cap.tail_r)
+
+    def eave(self, side: int) -> float:
+        """Outer face of the fascia, where the sheathing ends."""
+        return self.tail(side) + self.cap.fascia_t
+
     def ridge_r(self, side: int) -> float:
         """Where the roof's face over a side ends at the top, as its ``r``: on the side's own axis, or under a gable roof on
         the vent's."""
-        return -self.plan.out(side) if self.cap.gables else 0.0
+        return -self.plan.out(side) if self.cap.gables else self.real(side, 0.0)
+
+    def ridge_half(self, side: int) -> float:
+        """Half the length of the ridge over a rectangle's long side under a hip roof; 0 over others."""
+        return self.plan.half(side, 0.0) + self.real(side + 1, 0.0) if self.plan.long(side) else 0.0
+
+    def hip_foot(self, corner: int) -> Vec:
+        """The point of the plan under a hip's upper end: under the roof's peak or the end of its ridge."""
+        plan = self.plan
+        return plan.apart(corner, self.real(corner, 0.0), self.real(corner + 1, 0.0))
+
+    def hip_point(self, corner: int, r: float, z: float) -> Vec:
+        """The point of a hip's middle plane at ``r`` of the faces."""
+        foot = self.hip_foot(corner)
+        run = sub(self.plan.corner_point(corner, self.cap.plate_r), foot)
+        return add(add(foot, scale(run, r / self.cap.plate_r)), (0.0, 0.0, z))
+
+    def hip_toward(self, corner: int) -> Vec:
+        """Level direction of a hip, outward."""
+        return unit(sub(self.plan.corner_point(corner, self.cap.plate_r), self.hip_foot(corner)))
+
+    def hip_plane(self, side: int, end: int, r: float | None = None) -> Plane:
+        """The vertical plane along the hip at an end of a side, or at ``r`` the one that halves the plan's corner there;
+        waste outside the side."""
+        corner = self.plan.corner(side, end)
+        across = cross(Z_AXIS, self.hip_toward(corner)) if r is None else self.plan.across(corner)
+        return Plane.through(self.hip_point(corner, self.cap.plate_r if r is None else r, 0.0), scale(across, float(end)))
 
     @property
     def eaves(self) -> tuple[int, ...]:
@@ -237,15 +279,15 @@ class Sizes:
     def roof_half(self, side: int) -> float:
         """Half the length of the roof over its eave or verge along a side, outside of everything (mm)."""
         plan, cap = self.plan, self.cap
-        if not cap.gables:
-            return plan.half(side, cap.eave_r)
-        reach = cap.eave_r if side in cap.gables else cap.verge_r + cap.fascia_t
-        return plan.out(side + 1) + reach
+        if plan.sides != 4:
+            return plan.half(side, self.eave(side))
+        verge = cap.gables and side not in cap.gables
+        return plan.out(side + 1) + (cap.verge_r + cap.fascia_t if verge else self.eave(side + 1))
 
     def roof_corner(self, corner: int) -> Vec:
         """The corner of the roof in plan (mm)."""
         cap = self.cap
-        reach = cap.verge_r + cap.fascia_t if corner in cap.gables else cap.eave_r
+        reach = cap.verge_r + cap.fascia_t if corner in cap.gables else self.eave(corner)
         return self.plan.point(corner, reach, self.roof_half(corner), 0.0)
 
     @property
@@ -256,7 +298,7 @@ class Sizes:
     @property
     def peak(self) -> float:
         """Height of the sheathing's underside at the roof's peak or ridge."""
-        return max(self.cap.under(self.ridge_r(side)) for side in self.eaves)
+        return max(self.cap.under(-self.plan.out(side) if self.cap.gables else 0.0) for side in self.eaves)
 
     @property
     def ridge_bottom(self) -> float:
@@ -267,6 +309,10 @@ class Sizes:
     def opening(self, side: int) -> float:
         """Half the clear width between the legs of a side of the base (mm)."""
         return self.plan.half(side, self.base.frame_r) - self.base.post_face
+
+
+def _eased(degrees: float, run: float) -> float:
+    return math.degrees(math.atan(math.tan(math.radians(degrees)) / run))
 
 
 def opening_halves(at: Sizes, margin: float) -> tuple[float, float]:

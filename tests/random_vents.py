@@ -1,0 +1,85 @@
+"""Random vents: every one that is accepted must build without a fault.
+
+    python3 tests/random_vents.py --built 2000 --seed 1 --minutes 30
+
+Draws values as ``tests/core/test_checks.py`` does, and prints how many were refused and built, every fault with the
+values that made it, and what was built of each form.  Ends with 1 where a fault was found or too few were built.
+"""
+
+from __future__ import annotations
+
+import argparse
+import sys
+import time
+from collections import Counter
+from pathlib import Path
+from typing import Any
+
+ROOT = Path(__file__).resolve().parent
+sys.path[:0] = [str(ROOT.parent / "workbench"), str(ROOT / "core")]
+
+from hypothesis import HealthCheck, Phase, given, seed, settings  # noqa: E402
+from test_checks import LISTS, faults, wanted  # noqa: E402
+
+from louverwright.core.checks import checked_spec  # noqa: E402
+from louverwright.core.spec import SpecError  # noqa: E402
+
+
+def form_of(values: dict[str, Any]) -> str:
+    """What sort of vent the values are, for the count."""
+    sides = {6: "hexagon", 8: "octagon"}.get(values.get("sides", 4), "rectangle" if values.get("length") else "square")
+    facing = ", corner first" if values.get("facing") == "corner" else ""
+    return f"{sides}{facing}, {values.get('roof_form', 'hip')}, {values.get('seat', 'ridge')}"
+
+
+def run(wanted_built: int, number: int, minutes: float) -> tuple[int, int, Counter[str], list[str]]:
+    """Draws until so many vents are built or the time is up: refused, built, what was built, and the faults found."""
+    end = time.monotonic() + 60.0 * minutes
+    built: Counter[str] = Counter()
+    refused = 0
+    found: list[str] = []
+
+    def one(case: tuple[str, dict[str, Any]]) -> None:
+        nonlocal refused
+        if sum(built.values()) >= wanted_built or time.monotonic() > end:
+            return
+        name, values = case
+        try:
+            spec = checked_spec(values, LISTS[name])
+        except SpecError:
+            refused += 1
+            return
+        try:
+            wrong = faults(spec)
+        except Exception as error:  # a fault like any other here: it is printed, and the run fails
+            wrong = [f"{type(error).__name__}: {error}"]
+        built[form_of(values)] += 1
+        if wrong:
+            found.append(f"{name} {values}\n    " + "\n    ".join(wrong[:6]))
+            print(found[-1], flush=True)
+
+    while sum(built.values()) < wanted_built and time.monotonic() < end:
+        draw = settings(max_examples=400, database=None, deadline=None, phases=[Phase.generate],
+                        suppress_health_check=list(HealthCheck))(given(wanted())(one))
+        seed(number)(draw)()
+        number += 1
+        print(f"{sum(built.values())} built, {refused} refused, {len(found)} with faults", flush=True)
+    return refused, sum(built.values()), built, found
+
+
+def main() -> int:
+    """Reads the command line and says what came of it."""
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    parser.add_argument("--built", type=int, default=2000, help="vents to build")
+    parser.add_argument("--seed", type=int, default=1, help="where the drawing begins")
+    parser.add_argument("--minutes", type=float, default=60.0, help="longest time")
+    chosen = parser.parse_args()
+    refused, count, forms, found = run(chosen.built, chosen.seed, chosen.minutes)
+    for form, number in sorted(forms.items()):
+        print(f"{number:6d}  {form}")
+    print(f"{count} built, {refused} refused, {len(found)} with faults (seed {chosen.seed})")
+    return 1 if found or count < chosen.built else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
