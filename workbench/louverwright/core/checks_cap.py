@@ -178,7 +178,8 @@ def _ridge(spec: Spec, at: Sizes) -> Iterator[Finding]:
         least = least_text(cap.rafter_t + LEAST_RIDGE)
         if spec.end_pitch:
             yield Finding("ridge", "end_pitch", f"{spec.end_pitch:g}°",
-                          f"it leaves a ridge of {length_text(max(0.0, length))}, and two commons side by side need {least}", "Make it steeper, or the vent longer.")
+                          f"it leaves a ridge of {length_text(max(0.0, length))}, and two commons side by side need {least}",
+                          "Make it steeper, or the vent longer.")
             return
         yield Finding("ridge", "length", length_text(spec.length), f"its roof's ridge would be {length_text(length)} long, "
                       f"and two commons side by side need {least}",

@@ -18,7 +18,7 @@ from .page import Block, Bullets, Cell, Column, Figure, Heading, PageBreak, Pair
 from .part_sheet import PartSheet, part_sheets
 from .scribing import SCRIBE_NOTE, scribe_rows, twist_rows, twist_words
 from .setups import beyond_rows, corner_rows, crosscut_rows, joint_setups, nested_rows, rip_rows
-from .words import CAUTIONS, HOW_TO_READ, SAW_CAUTIONS, advice_lines, holding_lines, setup_words, several_words
+from .words import CAUTIONS, SAW_CAUTIONS, advice_lines, holding_lines, how_to_read, setup_words, several_words
 
 
 def document(job: Job) -> Report:
@@ -108,7 +108,7 @@ def _summary(job: Job) -> Iterator[Block]:
     for text in CAUTIONS:
         yield Para(text, "caution")
     yield Heading("How to read this report", 2)
-    yield Bullets(HOW_TO_READ)
+    yield Bullets(how_to_read(job))
 
 
 def _scribing(job: Job) -> Iterator[Block]:

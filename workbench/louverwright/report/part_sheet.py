@@ -200,7 +200,8 @@ def turned_over(part: Part, job: Job) -> int:
     plan = job.sizes.plan
 
     def lie(piece: Piece) -> tuple[float, ...]:
-        own = plan.toward(piece.side) if part.kind.id == "roof.hip" else plan.u(piece.side)
+        own = job.sizes.hip_toward(piece.side) if part.kind.id == "roof.hip" else (
+            plan.toward(piece.side) if part.kind.id == "roof.gusset" else plan.u(piece.side))
         return tuple(round(value, 6) + 0.0 for axis in (piece.placement.x, piece.placement.z)
                      for value in (dot(axis, own), dot(axis, cross(Z_AXIS, own)), axis[2]))
 
@@ -221,19 +222,30 @@ def _tells(part: Part) -> bool:
 
 
 def _sides(part: Part, job: Job) -> str:
-    if part.kind.id == "roof.hip":
-        return "one at each corner"
+    if part.kind.id in ("roof.hip", "roof.gusset"):
+        return _corners(part, job)
     sides = sorted({piece.side for piece in part.pieces})
     if len(sides) == job.sizes.plan.sides:
         each = part.count // len(sides)
         return f"{each} on every side" if each * len(sides) == part.count else "on every side"
     if part.kind.id in ("roof.kingpost", "roof.bearer", "roof.step"):
         return "on the axis"
+    if part.kind.id == "roof.ridge":
+        return "under the ridge"
     if all(job.sizes.plan.gable(side) for side in sides) and len(sides) == 2:
         return "both gable sides"
     if len(sides) == 2 and job.sizes.plan.sides == 4 and not any(job.sizes.plan.gable(side) for side in sides):
         return "both eave sides"
     return ", ".join(side_name(job, side) for side in sides)
+
+
+def _corners(part: Part, job: Job) -> str:
+    """The corners that pieces stand at."""
+    if part.count == job.sizes.plan.sides:
+        return "one at each corner"
+    points = [job.sizes.plan.corner_point(piece.side, 1.0) for piece in part.pieces]
+    names = [f"{'+X' if x > 0.0 else '−X'} {'left' if y > 0.0 else 'right'}" for x, y, _ in points]
+    return "at the corners " + " and ".join(names)
 
 
 def _meetings(assembly: Assembly, write: Writer) -> dict[str, str]:
@@ -402,15 +414,21 @@ def _stood_height(part: Part) -> float:
 
 
 def _rafter_text(part: Part, job: Job) -> str:
-    """A hip's length along its top centre line, what the king post shortens it by, and its tail; '' for others."""
+    """A hip's length along its top centre line, what ends it at the top, and its tail; '' for others."""
     if part.kind.id != "roof.hip":
         return ""
-    cap, write = job.sizes.cap, job.writer
-    slope = math.cos(math.radians(cap.hip_slope))
-    corner = math.cos(math.pi / job.sizes.plan.sides)
+    at, write = job.sizes, job.writer
+    cap, slope = at.cap, math.cos(math.radians(at.cap.hip_slope))
+    run = math.dist(at.hip_foot(0), at.plan.corner_point(0, cap.plate_r)) * (cap.tail_r / cap.plate_r - 1.0)
+    tail = math.hypot(run, cap.under(cap.plate_r) - cap.under(cap.tail_r))
+    head = (f"shortened {write.bare(cap.post_apothem / slope)} at the king post" if cap.post_flats
+            else "its head fits between the two commons at the ridge's end")
+    end = f"tail {write.length(tail)} beyond the plate's corner"
+    if cap.flared:
+        return (f"{write.angle(cap.hip_slope)} above the break and {write.angle(job.figures['kicked_hip_slope'])} below it: "
+                f"saw the top to the lettered line, one side's bevel after the other's; {head}; {end}")
     top = [p[0] for p in board_shell(part.board).points if abs(p[1] - part.board.width) < 0.01]
-    return (f"centre line {write.bare(max(top) - min(top))}; shortened {write.bare(cap.post_apothem / slope)} at the king "
-            f"post; tail {write.length((cap.tail_r - cap.plate_r) / corner / slope)} beyond the plate's corner")
+    return f"centre line {write.bare(max(top) - min(top))}; {head}; {end}"
 
 
 def nested_text(part: Part, write: Writer) -> str:

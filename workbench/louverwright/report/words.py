@@ -41,6 +41,14 @@ HOW_TO_READ = (
 )
 
 
+def how_to_read(job: Job) -> tuple[str, ...]:
+    """How the report is to be read, with what a gable roof needs besides."""
+    if not job.sizes.cap.gables:
+        return HOW_TO_READ
+    return (*HOW_TO_READ, "Gable sides and eave sides are the barn's: a gable side faces along its ridge. The gables of the "
+            "vent's own roof are called gable ends.")
+
+
 def several_words(vents: int) -> str:
     """What the summary says of a job for several vents."""
     return (f"Make {vents} of each: the {vents} vents are alike. Sizes, areas and weights are one vent's, and so are "
