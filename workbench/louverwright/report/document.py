@@ -8,7 +8,7 @@ from typing import Any
 
 from ..core.figures import OUTPUTS, Output
 from ..core.kinds import STAGES
-from ..core.parameters import ANGLE, BY_NAME, LENGTH, NUMBER, PARAMETERS, STOCK, SWITCH, VENT, Parameter
+from ..core.parameters import ANGLE, BY_NAME, LENGTH, MEASURED, NUMBER, PARAMETERS, STOCK, SWITCH, VENT, Parameter
 from ..core.row import end_distance, positions
 from ..core.units import format_angle, format_pitch
 from .board_drawing import board_drawing
@@ -254,5 +254,6 @@ def _parameters(job: Job) -> Iterator[Block]:
     """What the model was made from, so that it can be made again."""
     yield Heading("Parameters", 1, anchor="parameters")
     rows = tuple((row.label.capitalize(), parameter_text(job, row.name)) for row in PARAMETERS
-                 if row.scope == VENT and row.group != "Job" and row.name != "survey_note")
+                 if row.scope == VENT and row.group != "Job" and row.name != "survey_note"
+                 and (row.group != MEASURED or job.spec.values[row.name]))
     yield Pairs(rows, 2)
