@@ -9,6 +9,7 @@ from typing import Any
 from ..core.figures import OUTPUTS, Output
 from ..core.kinds import STAGES
 from ..core.parameters import ANGLE, BY_NAME, LENGTH, MEASURED, NUMBER, PARAMETERS, STOCK, SWITCH, VENT, Parameter
+from ..core.resolved import resolved
 from ..core.row import end_distance, positions
 from ..core.units import format_angle, format_pitch
 from .board_drawing import board_drawing
@@ -214,26 +215,14 @@ def _part(sheet: PartSheet, job: Job) -> Together:
     return Together(tuple(blocks))
 
 
-def _resolved(job: Job) -> dict[str, object]:
-    """What automatic parameters came out as."""
-    at = job.sizes
-    row = {"end_distance": end_distance(job.spec)} if job.spec.ridge_length else {}
-    return {**row, "width": at.base.width, "base_height": at.base.top, "louver_height": at.louver.top - at.base.top,
-            "post_face": at.base.post_face, "corner_board_face": at.base.corner_face, "slat_count": at.louver.slats,
-            "ring_slope": at.louver.ring_slope, "sill_slope": at.louver.sill_slope,
-            "trim_lap": at.louver.trim_lap,
-            "heel_height": at.cap.heel,
-            "hip_rafter_slope": at.cap.hip_slope, "rafters_per_side": at.cap.rafters}
-
-
 def parameter_text(job: Job, name: str) -> str:
     """A parameter's value as the report prints it; for an automatic one what it came out as."""
     row, value, write = BY_NAME[name], job.spec.values[name], job.writer.fine
     automatic = (row.auto and value == 0) or (name == "rafters_per_side" and value < 0)
-    if automatic and name not in _resolved(job):
+    if automatic and name not in resolved(job.spec):
         return row.auto
     if automatic:
-        value = _resolved(job)[name]
+        value = resolved(job.spec)[name]
     text = _value_text(row, value, write)
     return f"{text} (automatic)" if automatic else text
 
