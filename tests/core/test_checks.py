@@ -319,6 +319,8 @@ RARE: dict[str, tuple[str, dict[str, Any]]] = {
     "sill and trim": ("us", {"ring_slope": 10.0}),
     "slat and trim": ("us", {"trim_lap": 12.0}),
     "frieze and jack": ("us", {"roof_pitch": 40.4, "rafters_per_side": 4}),
+    "ring and stile": ("us", {"sill_slope": 44.4}),
+    "ring and mullion": ("us", {"sill_slope": 44.4, "mullion": "always", "width": 1_100.0}),
     "plate short of the trim": ("us", {"plate_stock": "2x8"}),
     "cladding board on legs alone": ("us", {"cladding": "boards", "cladding_stock": "1x4"}),
 }

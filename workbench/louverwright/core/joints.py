@@ -85,6 +85,7 @@ def rules(spec: Spec) -> list[Rule]:
         *_each("louver.ring", "louver.sill", BEARING, least=1),
         *_each("louver.ring", "louver.post", BEARING, least=2),
         *_each("louver.ring", "louver.ring", GLUED, least=2),
+        *_each("louver.ring", "louver.stile louver.mullion", BEARING),
         *_each("louver.trim", "louver.ring", CLEARANCE, spec.trim_clearance, 1),
         *_each("louver.trim", "louver.post louver.stile", BEARING, least=1),
         *_each("louver.trim", "louver.trim louver.rail.top louver.head louver.sill louver.slat", BEARING),

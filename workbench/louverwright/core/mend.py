@@ -104,8 +104,8 @@ def _findings(assembly: Assembly, wrong: Wrong) -> Iterator[tuple[str, str]]:
     for key, mark in (("part", wrong.mark), *(("cut", each) for each in wrong.cut)):
         if mark not in parts:
             yield key, f"“{mark}” is not a mark of this vent. Choose one of: {', '.join(parts)}."
-        elif key == "cut" and mark == wrong.mark:
-            yield key, f"“{mark}” is the part that came out wrong. Name only others that are cut already."
+        elif key == "cut" and mark == wrong.mark and wrong.count in (0, parts[mark].count):
+            yield key, f"“{mark}” came out wrong in all its pieces. Name only others that are cut already."
     if wrong.mark not in parts:
         return
     part = parts[wrong.mark]
@@ -125,8 +125,8 @@ def _findings(assembly: Assembly, wrong: Wrong) -> Iterator[tuple[str, str]]:
            if real is not None and abs(real - own) > SAME_SIZE]
     if told and not bad:
         drawn = " × ".join(length_text(size) for size in part.board.size)
-        yield told[0], (f"{part.mark} is drawn {drawn}: the piece is as it should be to {SAME_SIZE:g} mm. Give the size that is "
-                        "wrong.")
+        yield told[0], (f"{part.mark} is drawn {drawn}: the piece is as it should be to {SAME_SIZE:g} mm. Give the size "
+                        "that is wrong.")
 
 
 def _size_findings(part: Part, wrong: Wrong) -> Iterator[tuple[str, str]]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from .assembly import BEARING, CLEARANCE, GLUED, Assembly, Cut, Part, Piece
+from .assembly import BEARING, CLEARANCE, DADO, GLUED, Assembly, Cut, Part, Piece
 from .contacts import SIDES, Contact, contacts, side_of_cut
 from .joints import matches
 from .solid import box, common, extents
@@ -171,6 +171,8 @@ def _opening(assembly: Assembly, part: Part, own: list[Contact], axis: int, end:
     open_faces = [c for c in own if c.side == SIDES[axis][end] and abs(c.normal[axis]) > _ALONG]
     held = [high - low for c in own if abs(c.normal[axis]) <= _ALONG and _at_end(c, part, axis, end)
             for low, high in (c.reach(axis),) if high - low < part.board.size[axis] / 2.0]
+    if axis == 2 and not open_faces and _housed(part, assembly.part_of(own[0].other)):
+        open_faces = [c for c in own if c.side == SIDES[axis][1 - end]]    # the dado's other wall grows as far away
     joint = own[0].joint
     hold = max(held, default=0.0) if joint.kind == GLUED else 0.0
     if not open_faces and not hold:
@@ -179,6 +181,11 @@ def _opening(assembly: Assembly, part: Part, own: list[Contact], axis: int, end:
     long, wide = face.size if face else (0.0, 0.0)
     return Opening(assembly.part_of(own[0].other), joint.kind, joint.gap, lost * abs(face.normal[axis]) if face else 0.0,
                    long, wide, hold, lost)
+
+
+def _housed(part: Part, other: Part) -> bool:
+    """Whether pieces of a part sit in dados of another, between two walls."""
+    return any(cut.kind == DADO and cut.partner == part.kind.id for cut in other.board.cuts)
 
 
 def _on_roof(part: Part, side: str) -> bool:

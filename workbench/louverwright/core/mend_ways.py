@@ -38,8 +38,8 @@ _STEP, _STEPS, _DEAD = {LENGTH: 1.0, ANGLE: 0.1}, 20, 1e-6
 class Way:
     """One parameter with the value (mm, degrees) that it has now and the one that makes the part as it is.
 
-    ``others`` are the old marks of the parts that change besides, new marks for what is added; ``pieces`` how many pieces
-    those are.  ``fitting`` is how many pieces of the wrong mark come to the real size.  ``moved`` names the cuts of the
+    ``others`` are the old marks of the pieces that change besides the wrong ones, new marks for what is added; ``pieces`` how
+    many those are.  ``fitting`` is how many pieces of the wrong mark come to the real size.  ``moved`` names the cuts of the
     part itself that come to lie otherwise: if they are made already, this is no way.
     """
 
@@ -95,7 +95,7 @@ def ways(spec: Spec, part: Part, real: Vec, count: int, keep: Iterable[str] = ()
         if findings:
             refused.append(Refused(row, value, findings))
             continue
-        way = _way(spec, after, row, (start, value), part, real)
+        way = _way(spec, after, row, (start, value), part, real, count)
         if way is None or way.fitting < count:
             continue
         if kept & set(way.others):
@@ -168,7 +168,8 @@ def _solved(row: Parameter, start: float, size: SizeAt, target: float) -> float 
     return None
 
 
-def _way(before: Spec, after: Spec, row: Parameter, values: tuple[float, float], part: Part, real: Vec) -> Way | None:
+def _way(before: Spec, after: Spec, row: Parameter, values: tuple[float, float], part: Part, real: Vec,
+         count: int) -> Way | None:
     """The way with all that it changes; None where the part has the real size in one direction only."""
     found = compare(layout(before), layout(after))
     first = part.pieces[0].id
@@ -179,7 +180,7 @@ def _way(before: Spec, after: Spec, row: Parameter, values: tuple[float, float],
     own = [piece.id for piece in part.pieces]
     fitting = [each for each in own if each in ids
                and turn_between(found.after.part_of(each).board, new.board) is not None]
-    others = [(p.old_mark or p.new_mark) for p in found.pieces if p.state != UNCHANGED and p.id not in fitting]
+    others = [(p.old_mark or p.new_mark) for p in found.pieces if p.state != UNCHANGED and p.id not in fitting[:count]]
     return Way(row, *values, tuple(dict.fromkeys(others)), len(others), len(fitting), _moved(part, new), after, found)
 
 

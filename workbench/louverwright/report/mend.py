@@ -96,7 +96,7 @@ def _ways(repair: Repair) -> Iterator[Block]:
         yield Para("Each row is one parameter, all others as they are. The fewest other parts that change come first; a row "
                    "that moves cuts of the part itself serves only where these are not cut yet.")
         yield Table((Column("Parameter", 1.6), Column("Now", 1.0, "right"), Column("Then", 1.0, "right"),
-                     Column("Other parts that change", 3.2), Column("Pieces", 0.7, "right"),
+                     Column("What else changes", 3.2), Column("Pieces", 0.7, "right"),
                      Column("Own cuts that move", 2.0)),
                     tuple(way_row(way, repair) for way in repair.shown))
     if repair.mending.ways.refused:

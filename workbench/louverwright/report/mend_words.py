@@ -92,11 +92,13 @@ def caution_lines(repair: Repair) -> tuple[str, ...]:
         lines.append("The piece is taken to be straight and as drawn but for the sizes given; its own joints are taken to lie "
                      "as drawn, from the other end, edge or face.")
     if repair.shown:
-        lines.append("A vent that follows needs a new cut report: cut nothing more by the old one. The other pieces of the "
-                     "mark are then to be cut like the wrong one.")
+        some = mending.count < mending.part.count
+        rest = f" The other pieces of {mending.part.mark} count among those that change." if some else ""
+        lines.append(f"A vent that follows needs a new cut report: cut nothing more by the old one.{rest}")
     if mending.ways.barred:
-        lines.append(f"{mending.ways.barred} further way{'' if mending.ways.barred == 1 else 's'} would change a part that is "
-                     f"cut already ({', '.join(mending.cut)}).")
+        lines.append(f"Left out {'is' if mending.ways.barred == 1 else 'are'} {mending.ways.barred} further "
+                     f"way{'' if mending.ways.barred == 1 else 's'}, which would change what is cut already: "
+                     f"{', '.join(mending.cut)}.")
     return tuple(lines)
 
 
@@ -239,10 +241,10 @@ def value_text(row: Parameter, value: float, repair: Repair) -> str:
 
 
 def others_text(way: Way) -> str:
-    """Which other parts change, and how many pieces."""
+    """What else changes: how many pieces, and their marks."""
     if not way.others:
-        return "no other part changes"
-    return f"{pieces_text(way.pieces)} of other parts change: {', '.join(way.others)}"
+        return "nothing else changes"
+    return f"{pieces_text(way.pieces)} change besides: {', '.join(way.others)}"
 
 
 def _moved_text(way: Way) -> str:
