@@ -250,6 +250,14 @@ def test_a_quarter_more_or_less_is_the_same_stock() -> None:
         assert [each.code for each in findings("us", {"trim_thickness": share * 19.05})] == ["as measured"]
 
 
+def test_the_stock_that_was_meant_is_named() -> None:
+    """A trim board 24.6 mm thick is a 5/4 board; one of 10 mm is none of the list's."""
+    (thick,) = findings("us", {"trim_thickness": 24.6})
+    assert thick.cure == "Choose “5/4x6” as trim stock, or measure again."
+    (thin,) = findings("us", {"trim_thickness": 10.0})
+    assert thin.cure == "Choose another as trim stock, or measure again."
+
+
 def test_the_limit_itself_is_accepted() -> None:
     assert findings("us", {"post_face": 88.9}) == () and findings("us", {"corner_board_face": 88.9}) == ()
     assert findings("us", {"panel_depth": 78.3}) == () and findings("us", {"panel_depth": 78.4})

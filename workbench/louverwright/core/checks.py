@@ -50,7 +50,15 @@ def _measured(values: Mapping[str, Any], spec: Spec, stock: StockList) -> Iterat
                 yield Finding("as measured", measured_name(use, what), length_text(real),
                               f"the stock list has {length_text(own)} for “{listed.name}”, and what differs by more than "
                               f"{100.0 * MEASURED_SHARE:g} % is another stock",
-                              f"Choose the stock that it is as {BY_NAME[use].label}, or measure again.")
+                              _meant(use, item, listed, stock))
+
+
+def _meant(use: str, item: Stock, listed: Stock, stock: StockList) -> str:
+    """The cure: the listed stock whose sizes come nearest to what was measured, if that is another one."""
+    near = min((each for each in stock.items if each.form == listed.form),
+               key=lambda each: abs(each.thickness - item.thickness) + abs(each.width - item.width))
+    other = "another" if near is listed else f"“{near.name}”"
+    return f"Choose {other} as {BY_NAME[use].label}, or measure again."
 
 
 @lru_cache(maxsize=64)
