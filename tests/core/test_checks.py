@@ -19,7 +19,7 @@ from louverwright.core.figures import figures
 from louverwright.core.geometry import Plane, Vec, dot
 from louverwright.core.joints import Stands, all_standing, missing, near, undeclared
 from louverwright.core.layout import layout
-from louverwright.core.parameters import BY_NAME, COUNT, PAPER, PARAMETERS, STOCK, SWITCH, TEXT, Parameter
+from louverwright.core.parameters import BY_NAME, COUNT, LENGTH, MEASURED, PAPER, PARAMETERS, STOCK, SWITCH, TEXT, Parameter
 from louverwright.core.solid import Cell, Facet, clip, extents, volume_and_centre
 from louverwright.core.spec import Finding, Spec, SpecError, make_spec
 from louverwright.core.stock import StockList, merged, read_stock_list
@@ -174,6 +174,9 @@ PROVOKED: list[tuple[str, dict[str, Any], str, str, str]] = [
      "Drop left back is 965 mm: a sole on the eave side keeps only 7.2 mm"),
     ("us", TALL, "slender leg", "base_height",
      "Base height is 1300 mm: a leg would stand 1939.3 mm below its lowest rail, and 38.1 mm thick it may stand 1905 mm"),
+    ("us", {"slat_thickness": 14.0}, "as measured", "slat_thickness",
+     "Slat thickness is 14 mm: the stock list has 19.1 mm for “1x6”, and what differs by more than 25 % is another stock"),
+    ("eu", {"frame_width": 120.0}, "as measured", "frame_width", "the stock list has 95 mm for “45x95”"),
 ]
 
 
@@ -277,6 +280,20 @@ def test_a_ridge_beside_the_legs_is_one_finding_and_not_five() -> None:
     assert [finding.code for finding in findings("us", {"ridge_offset": 2_000.0})] == ["ridge"]
 
 
+def test_a_quarter_more_or_less_is_the_same_stock() -> None:
+    assert findings("us", {"trim_thickness": 0.75 * 19.05}) == () and findings("us", {"trim_thickness": 1.25 * 19.05}) == ()
+    for share in (0.7499, 1.2501):
+        assert [each.code for each in findings("us", {"trim_thickness": share * 19.05})] == ["as measured"]
+
+
+def test_the_stock_that_was_meant_is_named() -> None:
+    """A trim board 24.6 mm thick is a 5/4 board; one of 10 mm is none of the list's."""
+    (thick,) = findings("us", {"trim_thickness": 24.6})
+    assert thick.cure == "Choose “5/4x6” as trim stock, or measure again."
+    (thin,) = findings("us", {"trim_thickness": 10.0})
+    assert thin.cure == "Choose another as trim stock, or measure again."
+
+
 def test_the_limit_itself_is_accepted() -> None:
     assert findings("us", {"post_face": 88.9}) == () and findings("us", {"corner_board_face": 88.9}) == ()
     assert findings("us", {"panel_depth": 78.3}) == () and findings("us", {"panel_depth": 78.4})
@@ -346,6 +363,8 @@ RARE: dict[str, tuple[str, dict[str, Any]]] = {
     "sill and trim": ("us", {"ring_slope": 10.0}),
     "slat and trim": ("us", {"trim_lap": 12.0}),
     "frieze and jack": ("us", {"roof_pitch": 40.4, "rafters_per_side": 4}),
+    "ring and stile": ("us", {"sill_slope": 44.4}),
+    "ring and mullion": ("us", {"sill_slope": 44.4, "mullion": "always", "width": 1_100.0}),
     "plate short of the trim": ("us", {"plate_stock": "2x8"}),
     "cladding board on legs alone": ("us", {"cladding": "boards", "cladding_stock": "1x4"}),
 }
@@ -362,8 +381,16 @@ SHAPELESS = {"vents", "width_rule", "ridge_length", "air_target", "floor_area", 
              "screen_factor"}
 #: Parameters that mean nothing alone, so that they are drawn together.
 TOGETHER = set(TWISTED)
-SHAPING = [row for row in PARAMETERS if row.scope != PAPER and row.kind != TEXT
+SHAPING = [row for row in PARAMETERS if row.scope != PAPER and row.kind != TEXT and row.group != MEASURED
            and row.name not in SHAPELESS | TOGETHER]
+#: Sizes as measured: drawn near the stock's own, as others would be refused.
+MEASURABLE = [row for row in PARAMETERS if row.group == MEASURED and row.kind == LENGTH]
+
+
+def _as_measured(row: Parameter, values: dict[str, Any], stock: StockList) -> float:
+    """The listed size of the stock that values choose for a row of what was measured."""
+    use, what = row.name.rsplit("_", 1)
+    return float(getattr(stock.find(values.get(f"{use}_stock") or stock.usual[f"{use}_stock"]), what))
 
 
 def _value(row: Parameter, stock: StockList) -> st.SearchStrategy[Any]:
@@ -422,6 +449,8 @@ def wanted(draw: st.DrawFn) -> tuple[str, dict[str, Any]]:
     if values.get("cladding") == "boards":
         boards = [item.name for item in LISTS[name].items if item.form == "board" and item.width > 60.0]
         values["cladding_stock"] = draw(st.sampled_from(boards))
+    for row in draw(st.lists(st.sampled_from(MEASURABLE), max_size=3, unique=True)):
+        values[row.name] = draw(st.floats(0.93, 1.05)) * _as_measured(row, values, LISTS[name])
     return name, values
 
 
@@ -458,6 +487,9 @@ def test_a_fault_would_be_found() -> None:
 
 #: Vents of many sorts that must be accepted, and build.
 SORTS: dict[str, tuple[str, dict[str, Any]]] = {
+    "all stock thinner and narrower than listed": ("us", {
+        row.name: 0.97 * _as_measured(row, {}, LISTS["us"]) for row in MEASURABLE}),
+    "swollen stock": ("eu", {row.name: 1.02 * _as_measured(row, {}, LISTS["eu"]) for row in MEASURABLE}),
     "mast": ("us", {"mast_diameter": 30.0, "width": 1_000.0}),
     "mullion": ("eu", {"mullion": "always", "width": 1_100.0, "screen_stock": "wire mesh 1000"}),
     "boards": ("eu", {"cladding": "boards", "cladding_stock": "20x145"}),

@@ -18,6 +18,7 @@ from louverwright.core.parameters import (
     CHOICE,
     COUNT,
     LENGTH,
+    MEASURED,
     NUMBER,
     PAPER,
     PARAMETERS,
@@ -62,6 +63,16 @@ def readers() -> str:
 def is_read(name: str) -> bool:
     """Whether some module takes the parameter from a spec, or by its name from the values."""
     return re.search(rf"\bspec\.{name}\b|values(?:\[|\.get\()\s*\"{name}\"", readers()) is not None
+
+
+def changes_stock(row: Parameter) -> bool:
+    """Whether a row of what was measured changes the very stock it is named after, and no other."""
+    assert row.high is not None
+    plain, told = make_spec({}, stock_list("us")), make_spec({row.name: 0.9 * row.high}, stock_list("us"))
+    uses = [each.name for each in rows(STOCK) if plain.values[each.name] != told.values[each.name]]
+    what = row.name.rsplit("_", 1)[1]
+    return uses == [f"{row.name.removesuffix('_' + what)}_stock"] and getattr(
+        told.values[uses[0]], what) == 0.9 * row.high
 
 
 def test_names_are_unique_and_plain() -> None:
@@ -135,11 +146,23 @@ def test_defaults_are_all_the_rows() -> None:
 
 @pytest.mark.parametrize("row", PARAMETERS, ids=lambda row: row.name)
 def test_no_parameter_is_dead(row: Parameter) -> None:
-    assert is_read(row.name), f"nothing reads {row.name}"
+    assert changes_stock(row) if row.group == MEASURED else is_read(row.name), f"nothing reads {row.name}"
 
 
 def test_a_dead_parameter_would_be_noticed() -> None:
     assert not is_read("colour_of_the_vane") and not is_read("widt")
+
+
+def test_what_is_measured_has_rows_for_every_stock() -> None:
+    names = [row.name for row in PARAMETERS if row.group == MEASURED]
+    assert {"frame_thickness", "frame_width", "frame_moisture", "king_post_width", "corner_board_moisture"} <= set(names)
+    for row in rows(STOCK):
+        use = row.name.removesuffix("_stock")
+        own = {name.removeprefix(f"{use}_") for name in names if name.removeprefix(f"{use}_") in
+               ("thickness", "width", "moisture") and name.startswith(f"{use}_")}
+        wanted = {("sheet",): {"thickness", "moisture"}, ("mesh",): {"thickness"}}
+        assert own == wanted.get(row.forms, {"thickness", "width", "moisture"}), row.name
+    assert all(BY_NAME[name].default == 0.0 and BY_NAME[name].auto for name in names)
 
 
 @pytest.mark.parametrize("name", ["us", "eu"])

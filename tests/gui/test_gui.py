@@ -108,13 +108,13 @@ def test_the_workbench_is_there_with_toolbar_and_menu() -> None:
             if bar.windowTitle() == "Louverwright"]
     assert len(bars) == 1
     assert [action.text().replace("&", "") for action in bars[0].actions()] == [
-        "New vent", "Vents along the ridge", "Cut report", "Compare with an earlier report"]
+        "New vent", "Vents along the ridge", "Cut report", "Compare with an earlier report", "A part came out wrong"]
     assert all(not action.icon().isNull() for action in bars[0].actions())
     assert "Louverwright" in [action.text().replace("&", "")
                               for action in FreeCADGui.getMainWindow().menuBar().actions()]
 
 
-@pytest.mark.parametrize("name", ["louverwright", "new_vent", "cut_report", "compare", "stage", "part"])
+@pytest.mark.parametrize("name", ["louverwright", "new_vent", "cut_report", "compare", "mend", "stage", "part"])
 def test_icons_are_drawn_within_their_margin(name) -> None:
     from louverwright.places import ICONS
 

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""``python3 -m louverwright``: build, report on, check and compare vents from scenario files, without a window."""
+"""``python3 -m louverwright``: build, report on, check, compare and mend vents from scenario files, without a window."""
 
 from __future__ import annotations
 
@@ -8,11 +8,13 @@ import sys
 import time
 from pathlib import Path
 
+from .core.mend import SIZE_NAMES, MendError
 from .core.spec import SpecError
 from .core.stock import StockListError
 from .exchange.build import write_all
 from .exchange.compare import read_state, write_comparison
 from .exchange.host import NoFreeCAD, add_paths, load_freecad, run_again_in_system_python
+from .exchange.mend import repair_of, write_mending
 from .exchange.papers import job_from_values, write_papers
 from .exchange.pdf import PdfError, qt_modules
 from .exchange.reference import parameters_json, parameters_page, parameters_text, scenario_schema
@@ -20,6 +22,7 @@ from .exchange.scenario import Scenario, ScenarioError, read_scenario
 from .report.compare import screen_lines
 from .report.compare_words import Pair
 from .report.job import Job
+from .report.mend import screen_lines as mend_lines
 
 BAD_SCENARIO, FAILED = 2, 1
 
@@ -33,6 +36,8 @@ def main(arguments: list[str] | None = None) -> int:
         return _refuse([f"{key}: {sentence}" for key, sentence in error.findings])
     except SpecError as error:
         return _refuse([f"parameters.{f.field}: {f.sentence}" if f.field else f.sentence for f in error.findings])
+    except MendError as error:
+        return _refuse([f"{key}: {sentence}" for key, sentence in error.findings], "This part cannot be mended as told:")
     except BrokenPipeError:
         raise
     except (NoFreeCAD, PdfError, OSError) as error:
@@ -64,6 +69,16 @@ def _parser() -> argparse.ArgumentParser:
         verb.add_argument(name, type=Path, help=f"{text}: a scenario, or the cuts.json of a report")
     verb.add_argument("--out", type=Path, required=True, help="folder to write to")
     verb.set_defaults(run=_compare)
+    verb = verbs.add_parser("mend", help="say what can be done about a part that came out wrong")
+    verb.add_argument("scenario", type=Path, help="a scenario, or the cuts.json of a report")
+    verb.add_argument("--part", required=True, metavar="MARK", help="the part's mark, such as L9")
+    for name in SIZE_NAMES:
+        verb.add_argument(f"--{name}", default="", help=f"the finished piece's real {name}, if it is not as drawn")
+    verb.add_argument("--count", type=int, default=0, help="how many of its pieces; all if not given")
+    verb.add_argument("--lost", action="store_true", help="the pieces are spoiled, lost or were left out")
+    verb.add_argument("--cut", default="", metavar="MARK,MARK", help="parts that are cut already and must not change")
+    verb.add_argument("--out", type=Path, help="folder to write mend.html and mend.json to")
+    verb.set_defaults(run=_mend)
     verb = verbs.add_parser("parameters", help="list every parameter")
     for form, text in (("json", "as JSON"), ("markdown", "as resources/parameters.md"),
                        ("schema", "as the JSON Schema of scenario files, resources/scenario.schema.json")):
@@ -144,6 +159,17 @@ def _compare(options: argparse.Namespace) -> int:
         _say(line)
     written = write_comparison(pair, options.out)
     _say(f"done: {options.out}: {', '.join(path.name for path in written)}")
+    return 0
+
+
+def _mend(options: argparse.Namespace) -> int:
+    sizes = {name: getattr(options, name) for name in SIZE_NAMES}
+    repair = repair_of(read_state(options.scenario), options.part, sizes, options.count, options.lost, options.cut)
+    for line in mend_lines(repair):
+        _say(line)
+    if options.out:
+        written = write_mending(repair, options.out)
+        _say(f"done: {options.out}: {', '.join(path.name for path in written)}")
     return 0
 
 

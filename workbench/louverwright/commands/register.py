@@ -5,10 +5,10 @@ from __future__ import annotations
 
 import FreeCADGui
 
-from . import compare, cut_report, new_vent, vents_along_ridge
+from . import compare, cut_report, mend, new_vent, vents_along_ridge
 
 #: In the order of toolbar and menu.
-COMMANDS = (new_vent.NAME, vents_along_ridge.NAME, cut_report.NAME, compare.NAME)
+COMMANDS = (new_vent.NAME, vents_along_ridge.NAME, cut_report.NAME, compare.NAME, mend.NAME)
 
 
 def register() -> list[str]:
@@ -17,4 +17,5 @@ def register() -> list[str]:
     FreeCADGui.addCommand(vents_along_ridge.NAME, vents_along_ridge.VentsAlongRidge())
     FreeCADGui.addCommand(cut_report.NAME, cut_report.CutReport())
     FreeCADGui.addCommand(compare.NAME, compare.Compare())
+    FreeCADGui.addCommand(mend.NAME, mend.Mend())
     return list(COMMANDS)

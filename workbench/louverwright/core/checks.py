@@ -15,17 +15,19 @@ from typing import Any
 from . import checks_cap, checks_louver, checks_roof
 from .dimensions import SOLE_ROOM, sizes, sole_top, width_of
 from .layout import layout
-from .parameters import BY_NAME
+from .parameters import BY_NAME, THICKNESS, WIDTH, measured_name
 from .plan import ENDS
 from .row import row_findings
 from .sizes import Sizes, opening_halves
 from .spec import Finding, Spec, SpecError, least_text, length_text, make_spec, most_text
-from .stock import StockList
+from .stock import USES, Stock, StockList
 
 #: A leg shorter than this below its rail cannot hold the base to the roof (mm).
 LEAST_LEG = 40.0
 #: A rectangle is this much longer than wide at most.
 LONGEST_RATIO = 2.0
+#: Stock measured to differ from its list by more than this share is not that stock.
+MEASURED_SHARE = 0.25
 #: An opening in the roof narrower than this airs nothing (mm).
 LEAST_OPENING = 20.0
 
@@ -33,10 +35,33 @@ LEAST_OPENING = 20.0
 def checked_spec(values: Mapping[str, Any], stock: StockList) -> Spec:
     """The spec of the given values, checked so far that it builds.  Raises SpecError with every finding."""
     spec = make_spec(values, stock)
-    findings = check(spec)
+    findings = (*_measured(values, spec, stock), *check(spec))
     if findings:
         raise SpecError(findings)
     return spec
+
+
+def _measured(values: Mapping[str, Any], spec: Spec, stock: StockList) -> Iterator[Finding]:
+    """Sizes as measured that no planing and no drying makes of the stock's own."""
+    for use in USES:
+        item = spec.values[use]
+        listed = next((each for each in stock.items if each.name == item.name), None)
+        if listed is None or isinstance(values.get(use), Stock):
+            continue
+        for what, real, own in ((THICKNESS, item.thickness, listed.thickness), (WIDTH, item.width, listed.width)):
+            if abs(real - own) > MEASURED_SHARE * own:
+                yield Finding("as measured", measured_name(use, what), length_text(real),
+                              f"the stock list has {length_text(own)} for “{listed.name}”, and what differs by more than "
+                              f"{100.0 * MEASURED_SHARE:g} % is another stock",
+                              _meant(use, item, listed, stock))
+
+
+def _meant(use: str, item: Stock, listed: Stock, stock: StockList) -> str:
+    """The cure: the listed stock whose sizes come nearest to what was measured, if that is another one."""
+    near = min((each for each in stock.items if each.form == listed.form),
+               key=lambda each: abs(each.thickness - item.thickness) + abs(each.width - item.width))
+    other = "another" if near is listed else f"“{near.name}”"
+    return f"Choose {other} as {BY_NAME[use].label}, or measure again."
 
 
 @lru_cache(maxsize=64)

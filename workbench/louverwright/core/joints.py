@@ -195,7 +195,15 @@ def facing_area(a: Stands, b: Stands, gap: float) -> float:
 
 
 def _shared_area(a: tuple[Vec, ...], b: tuple[Vec, ...], normal: Vec) -> float:
-    """Area common to two convex polygons seen along ``normal``; ``b`` runs clockwise, as it faces ``a``."""
+    shared = shared_polygon(a, b, normal)
+    return abs(dot(newell(shared), normal)) / 2.0 if shared else 0.0
+
+
+def shared_polygon(a: tuple[Vec, ...], b: tuple[Vec, ...], normal: Vec) -> tuple[Vec, ...]:
+    """What is common to two convex polygons seen along ``normal``, in the plane of ``a``; () for nothing.
+
+    ``b`` runs clockwise, as it faces ``a``.
+    """
     rest: list[Vec] = list(a)
     for i, start in enumerate(b):
         side = sub(b[(i + 1) % len(b)], start)
@@ -203,8 +211,8 @@ def _shared_area(a: tuple[Vec, ...], b: tuple[Vec, ...], normal: Vec) -> float:
         limit = dot(inward, start)
         rest = _kept(rest, inward, limit)
         if len(rest) < 3:
-            return 0.0
-    return abs(dot(newell(tuple(rest)), normal)) / 2.0
+            return ()
+    return tuple(rest)
 
 
 def _turned(side: Vec, normal: Vec) -> Vec:

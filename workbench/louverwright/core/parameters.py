@@ -90,8 +90,53 @@ def _drop(place: str, where: str) -> Parameter:
                    auto="not measured")
 
 
+def measured_name(stock: str, what: str) -> str:
+    """The row that tells a stock parameter's real ``what`` (thickness, width or moisture): frame_thickness of frame_stock."""
+    return f"{stock.removesuffix('_stock')}_{what}"
+
+
+def _measured(stock: Parameter) -> list[Parameter]:
+    """The rows for what was measured on a stock parameter's wood.
+
+    What is cut from sheets alone is never as wide as the sheet, so its width makes no part; mesh has no moisture.
+    """
+    use = f"the {stock.label}, as measured"
+    low, high = (0.2, 10.0) if stock.forms == ("mesh",) else (3.0, 300.0)
+    rows = [_length(measured_name(stock.name, THICKNESS), MEASURED, 0.0, f"Thickness of {use}.", low, high,
+                    auto="as the stock list says")]
+    if not set(stock.forms) <= {"sheet", "mesh"}:
+        rows.append(_length(measured_name(stock.name, WIDTH), MEASURED, 0.0, f"Width of {use}.", 8.0, 3_000.0,
+                            auto="as the stock list says"))
+    if stock.forms != ("mesh",):
+        rows.append(Parameter(measured_name(stock.name, MOISTURE), NUMBER, MEASURED, 0.0, f"Moisture of {use}, in percent "
+                              "of its dry weight; weights follow from it.", 4.0, 40.0, auto="as the stock list says"))
+    return rows
+
+
 ROOF, SIZE, FRAME, CLADDING = "Barn roof", "Size", "Frame", "Cladding"
 LOUVERS, CAP, GAPS, AIR, JOB, SHOP = "Louvers", "Vent roof", "Clearances", "Air", "Job", "Shop"
+MEASURED = "As measured"
+#: What can be measured on stock.
+THICKNESS, WIDTH, MOISTURE = "thickness", "width", "moisture"
+
+_STOCK_ROWS: tuple[Parameter, ...] = (
+    _stock("frame_stock", "Legs, posts, rails, soles, mullions and bearer.", "dimension"),
+    _stock("rafter_stock", "Hips, jacks and commons.", "dimension"),
+    _stock("ridge_stock", "Ridge piece of a rectangle's or a gable's roof.", "dimension", like="rafter_stock"),
+    _stock("plate_stock", "Cap plates, laid flat.", "dimension"),
+    _stock("king_post_stock", "King post, square.", "post"),
+    _stock("cladding_stock", "Cladding: a sheet, or a board for board cladding.", "sheet", "board"),
+    _stock("corner_board_stock", "Corner boards of the base.", "board"),
+    _stock("slat_stock", "Slats and sills.", "board"),
+    _stock("stile_stock", "Stiles and head rails of the louver panels.", "board"),
+    _stock("ring_stock", "Drip ring.", "board"),
+    _stock("trim_stock", "Trim and frieze of the louver stage.", "board"),
+    _stock("sheathing_stock", "Roof sheathing.", "sheet"),
+    _stock("soffit_stock", "Soffit.", "sheet", "board"),
+    _stock("fascia_stock", "Fascia and bed mould.", "board"),
+    _stock("screen_stock", "Screen mesh.", "mesh"),
+    _stock("batten_stock", "Battens that hold the screen.", "board"),
+)
 
 PARAMETERS: tuple[Parameter, ...] = (
     # ---- the job
@@ -232,22 +277,9 @@ PARAMETERS: tuple[Parameter, ...] = (
             0.0, 300.0),
     # ---- stock
     Parameter("stock_list", TEXT, "Stock", "us", "Stock list: us, eu, or the path of a list of your own."),
-    _stock("frame_stock", "Legs, posts, rails, soles, mullions and bearer.", "dimension"),
-    _stock("rafter_stock", "Hips, jacks and commons.", "dimension"),
-    _stock("ridge_stock", "Ridge piece of a rectangle's or a gable's roof.", "dimension", like="rafter_stock"),
-    _stock("plate_stock", "Cap plates, laid flat.", "dimension"),
-    _stock("king_post_stock", "King post, square.", "post"),
-    _stock("cladding_stock", "Cladding: a sheet, or a board for board cladding.", "sheet", "board"),
-    _stock("corner_board_stock", "Corner boards of the base.", "board"),
-    _stock("slat_stock", "Slats and sills.", "board"),
-    _stock("stile_stock", "Stiles and head rails of the louver panels.", "board"),
-    _stock("ring_stock", "Drip ring.", "board"),
-    _stock("trim_stock", "Trim and frieze of the louver stage.", "board"),
-    _stock("sheathing_stock", "Roof sheathing.", "sheet"),
-    _stock("soffit_stock", "Soffit.", "sheet", "board"),
-    _stock("fascia_stock", "Fascia and bed mould.", "board"),
-    _stock("screen_stock", "Screen mesh.", "mesh"),
-    _stock("batten_stock", "Battens that hold the screen.", "board"),
+    *_STOCK_ROWS,
+    # ---- stock as measured
+    *(row for stock in _STOCK_ROWS for row in _measured(stock)),
     # ---- paper and shop: they change the paper, never the vent
     _choice("paper_units", SHOP, ("mm", "in", "ft-in"), "Unit of lengths on the report.", scope=PAPER),
     Parameter("millimetre_step", NUMBER, SHOP, 0.5, "Millimetres are rounded to this on the report.", 0.1, 5.0,

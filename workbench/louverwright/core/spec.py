@@ -24,7 +24,7 @@ from .parameters import (
     Parameter,
     defaults,
 )
-from .stock import Stock, StockList
+from .stock import Stock, StockList, measured_stock
 from .units import LengthStyle, format_angle, format_length
 
 _PLAIN = LengthStyle("mm", 0.1)
@@ -110,7 +110,9 @@ def shown(parameter: Parameter, value: Any) -> str:
 
 
 def make_spec(values: Mapping[str, Any], stock: StockList) -> Spec:
-    """The spec of the given values over the defaults (mm, degrees; stock by its name in the list).
+    """The spec of the given values over the defaults (mm, degrees; stock by its name in the list, or the item itself).
+
+    Stock is what was measured of it, where that is told.
 
     Raises SpecError with every value that is of the wrong kind or out of its limits, every unknown
     name, and every stock that the list does not have.  What goes together is checked by ``checks``.
@@ -127,12 +129,18 @@ def make_spec(values: Mapping[str, Any], stock: StockList) -> Spec:
             chosen[row.name] = full[row.name]
     if findings:
         raise SpecError(tuple(findings))
-    return Spec(MappingProxyType(chosen))
+    return as_measured(chosen)
+
+
+def as_measured(values: Mapping[str, Any]) -> Spec:
+    """The spec of values with its stock as measured; of a spec that has it so already, the same."""
+    return Spec(MappingProxyType({name: measured_stock(value, name, values) if isinstance(value, Stock) else value
+                                  for name, value in values.items()}))
 
 
 def _stock(row: Parameter, name: Any, stock: StockList, chosen: dict[str, Any]) -> Finding | None:
     wanted = name or stock.usual.get(row.name) or stock.usual.get(row.like, "")
-    item: Stock | None = next((i for i in stock.items if i.name == wanted), None)
+    item: Stock | None = wanted if isinstance(wanted, Stock) else next((i for i in stock.items if i.name == wanted), None)
     if item is None:
         return Finding("no stock", row.name, f"“{wanted}”", f"the stock list “{stock.name}” has no such item",
                        "Choose one of: " + ", ".join(i.name for i in stock.items if i.form in row.forms) + ".")

@@ -6,11 +6,11 @@ from __future__ import annotations
 import math
 from collections import Counter
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from types import MappingProxyType
 from typing import Any
 
-from .parameters import BY_NAME, PARAMETERS
+from .parameters import BY_NAME, MOISTURE, PARAMETERS, THICKNESS, WIDTH, measured_name
 from .parameters import STOCK as STOCK_KIND
 from .units import ReadError, parse_length
 
@@ -25,10 +25,12 @@ BASES = ("us", "eu")
 #: The keys of a list and of an item; the first are needed.
 LIST_KEYS = ("items", "$schema", "name", "title", "base", "usual")
 NEEDED_KEYS = ("name", "form", "thickness", "width", "lengths", "density")
-ITEM_KEYS = (*NEEDED_KEYS, "material", "source")
+ITEM_KEYS = (*NEEDED_KEYS, "moisture", "material", "source")
 
 #: Densities (kg/m³) between cork and copper; anything else is a slip of the pen.
 LIGHTEST, HEAVIEST = 50.0, 9000.0
+#: Moisture (percent of the dry weight) that a density counts for where the list does not say it, and the most that is read.
+USUAL_MOISTURE, WETTEST = 12.0, 40.0
 #: No stock is sold longer than this (mm).
 LONGEST = 100_000.0
 
@@ -47,7 +49,7 @@ class StockListError(ValueError):
 class Stock:
     """One item: dressed thickness and width (mm), lengths sold (mm; a sheet's run along its face grain), density.
 
-    The density is in kg/m³, at the moisture that the stock is built in at.
+    The density is in kg/m³ at the ``moisture`` (percent of the dry weight) that the stock is built in at.
     """
 
     name: str
@@ -57,6 +59,7 @@ class Stock:
     lengths: tuple[float, ...]
     material: str
     density: float
+    moisture: float = USUAL_MOISTURE
 
 
 @dataclass(frozen=True)
@@ -87,6 +90,21 @@ def density_at(gravity: float, moisture: float) -> float:
     the volume at 12 % moisture, so M is best near 12.
     """
     return 1000.0 * gravity * (1.0 + moisture / 100.0)
+
+
+def measured_stock(item: Stock, use: str, values: Mapping[str, Any]) -> Stock:
+    """The item as it was measured for a use: ``values`` has thickness and width (mm) and moisture (%), 0 for the list's.
+
+    Density at another moisture: ρ₂ = ρ₁ · (1 + M₂/100) / (1 + M₁/100), the formula of ``density_at`` with one specific
+    gravity for both.  The swelling is left out: wood between 12 % and its fibre saturation near 28 % comes out heavier than
+    it is, by some 6 % at most (from memory of the Wood Handbook's volumetric shrinkage), and above that right but for this.
+    """
+    def told(what: str, listed: float) -> float:
+        return float(values.get(measured_name(use, what), 0.0) or listed)
+
+    moisture = told(MOISTURE, item.moisture)
+    return replace(item, thickness=told(THICKNESS, item.thickness), width=told(WIDTH, item.width), moisture=moisture,
+                   density=item.density * (100.0 + moisture) / (100.0 + item.moisture))
 
 
 def read_stock_list(data: Any) -> StockList:
@@ -161,11 +179,11 @@ def _item(where: str, data: Any, findings: _Findings) -> Stock | None:
     if found:
         return None
     return Stock(data["name"], data["form"], sizes["thickness"], sizes["width"], lengths,
-                 data.get("material", ""), float(data["density"]))
+                 data.get("material", ""), float(data["density"]), float(data.get("moisture", USUAL_MOISTURE)))
 
 
 def _plain_findings(where: str, data: Mapping[str, Any]) -> Iterator[tuple[str, str]]:
-    """What is wrong with an item's name, form and density, where they are given."""
+    """What is wrong with an item's name, form, density and moisture, where they are given."""
     if isinstance(data.get("name"), str) and not data["name"].strip():
         yield f"{where}.name", "The name is empty. Give the item a name."
     if "form" in data and data["form"] not in FORMS:
@@ -174,6 +192,10 @@ def _plain_findings(where: str, data: Mapping[str, Any]) -> Iterator[tuple[str, 
     if not _number(density) or not LIGHTEST <= density <= HEAVIEST:
         yield f"{where}.density", (f"A density of “{density}” is not between {LIGHTEST:g} and {HEAVIEST:g} kg/m³. "
                                    "Give it as a number.")
+    moisture = data.get("moisture", USUAL_MOISTURE)
+    if not _number(moisture) or not 0.0 <= moisture <= WETTEST:
+        yield f"{where}.moisture", (f"A moisture of “{moisture}” is not between 0 and {WETTEST:g} % of the dry weight. "
+                                    "Give it as a number.")
 
 
 def _unknown(prefix: str, data: Mapping[str, Any], known: tuple[str, ...]) -> _Findings:

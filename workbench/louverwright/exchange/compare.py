@@ -5,7 +5,6 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
@@ -91,19 +90,14 @@ def job_from_record(record: Mapping[str, Any]) -> Job:
 
 
 def _values_and_stock(given: Mapping[str, Any], findings: list[tuple[str, str]]) -> tuple[dict[str, Any], StockList]:
-    """Values with stock by its name, and a list that has the very items that the report was made with."""
+    """Values with the very items of stock that the report was made with, and a list to find the others in."""
     values = dict(given)
-    items: dict[str, Stock] = {}
     for name in [name for name in given if name in BY_NAME and BY_NAME[name].kind == STOCK]:
-        item = _stock(given[name])
-        if item is None:
+        values[name] = _stock(given[name])
+        if values[name] is None:
             findings.append((f"parameters.{name}", "It is not an item of stock."))
-        else:
-            items[item.name], values[name] = item, item.name
     name = str(given.get("stock_list", ""))
-    base = stock_list(name if name in SHIPPED else SHIPPED[0])
-    rest = tuple(item for item in base.items if item.name not in items)
-    return values, replace(base, items=(*items.values(), *rest))
+    return values, stock_list(name if name in SHIPPED else SHIPPED[0])
 
 
 def _stock(given: Any) -> Stock | None:
@@ -111,7 +105,8 @@ def _stock(given: Any) -> Stock | None:
         item = Stock(**{**given, "lengths": tuple(map(float, given["lengths"]))})
         numbers = (item.thickness, item.width, item.density, *item.lengths)
         good = (item.form in FORMS and isinstance(item.name, str) and isinstance(item.material, str)
-                and all(isinstance(each, (int, float)) and each > 0.0 for each in numbers))
+                and all(isinstance(each, (int, float)) and each > 0.0 for each in numbers)
+                and isinstance(item.moisture, (int, float)) and item.moisture >= 0.0)
     except (TypeError, ValueError, KeyError):
         return None
     return item if good else None

@@ -89,13 +89,14 @@ def _changes(pair: Pair) -> Iterator[Block]:
     yield Heading("What changed in each part", 1, anchor="changes")
     if not pair.found.changed:
         yield Para("No length and no angle of any piece changed.")
-    yield from (_change(change, pair) for change in pair.found.changed)
+    yield from (change_block(change, pair) for change in pair.found.changed)
     if pair.found.recut_changes:
         yield Heading("What to take off old pieces of other places", 1, anchor="take-off")
-        yield from (_change(change, pair) for change in pair.found.recut_changes)
+        yield from (change_block(change, pair) for change in pair.found.recut_changes)
 
 
-def _change(change: PartChange, pair: Pair) -> Together:
+def change_block(change: PartChange, pair: Pair) -> Together:
+    """A part that changed: where its wood comes from, and its measures before and after."""
     rows = tuple((row.what, row.old, row.new) for row in change_rows(change, pair))
     return Together((Heading(change_title(change, pair), 2), Para(wood_text(change, pair)),
                      Table((Column("Measure", 2.6), Column("Before", 2.2), Column("After", 2.2)), rows)))
@@ -148,8 +149,8 @@ def comparison_record(pair: Pair) -> dict[str, Any]:
         "pieces": [{"id": p.id, "state": p.state, "old_mark": p.old_mark, "new_mark": p.new_mark, "wood": p.wood,
                     "source": p.source} for p in found.pieces],
         "kept": [_handed(row, pair) for row in found.kept], "recut": [_recut(row, pair) for row in found.recut],
-        "changed": [_changed(change, pair) for change in found.changed],
-        "recut_changes": [_changed(change, pair) for change in found.recut_changes],
+        "changed": [changed_record(change, pair) for change in found.changed],
+        "recut_changes": [changed_record(change, pair) for change in found.recut_changes],
         "added": [_group(g, pair.after) for g in found.added], "removed": [_group(g, pair.before) for g in found.removed],
         "to_make": [_group(g, pair.after) for g in found.to_make],
         "left_over": [_group(g, pair.before) for g in found.left_over],
@@ -177,7 +178,8 @@ def _group(group: Gathered, job: Job) -> dict[str, Any]:
     return {"mark": group.part.mark, "name": name_of(group.part, job), "count": len(group.ids), "pieces": list(group.ids)}
 
 
-def _changed(change: PartChange, pair: Pair) -> dict[str, Any]:
+def changed_record(change: PartChange, pair: Pair) -> dict[str, Any]:
+    """A part that changed, as the file has it."""
     return {
         "old_mark": change.old.mark, "new_mark": change.new.mark, "kind": change.new.kind.id, "pieces": list(change.ids),
         "turned": change.turned,

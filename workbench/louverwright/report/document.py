@@ -9,7 +9,8 @@ from typing import Any
 from ..core.dimensions import pitches
 from ..core.figures import OUTPUTS, Output
 from ..core.kinds import STAGES
-from ..core.parameters import ANGLE, BY_NAME, LENGTH, NUMBER, PARAMETERS, STOCK, SWITCH, VENT, Parameter
+from ..core.parameters import ANGLE, BY_NAME, LENGTH, MEASURED, NUMBER, PARAMETERS, STOCK, SWITCH, VENT, Parameter
+from ..core.resolved import resolved
 from ..core.row import end_distance, positions
 from ..core.units import format_angle, format_pitch
 from .board_drawing import board_drawing
@@ -228,27 +229,14 @@ def _part(sheet: PartSheet, job: Job) -> Together:
     return Together(tuple(blocks))
 
 
-def _resolved(job: Job) -> dict[str, object]:
-    """What automatic parameters came out as."""
-    at = job.sizes
-    row = {"end_distance": end_distance(job.spec)} if job.spec.ridge_length else {}
-    return {**row, "width": at.base.width + 2.0 * at.plan.out(1), "length": at.base.width + 2.0 * at.plan.out(0),
-            "base_height": at.base.top, "louver_height": at.louver.top - at.base.top,
-            "post_face": at.base.post_face, "corner_board_face": at.base.corner_face, "slat_count": at.louver.slats,
-            "ring_slope": at.louver.ring_slope, "sill_slope": at.louver.sill_slope,
-            "trim_lap": at.louver.trim_lap,
-            "heel_height": at.cap.heel,
-            "hip_rafter_slope": at.cap.hip_slope, "rafters_per_side": at.cap.rafters}
-
-
 def parameter_text(job: Job, name: str) -> str:
     """A parameter's value as the report prints it; for an automatic one what it came out as."""
     row, value, write = BY_NAME[name], job.spec.values[name], job.writer.fine
     automatic = (row.auto and value == 0) or (name == "rafters_per_side" and value < 0)
-    if automatic and name not in _resolved(job):
+    if automatic and name not in resolved(job.spec):
         return row.auto
     if automatic:
-        value = _resolved(job)[name]
+        value = resolved(job.spec)[name]
     text = _value_text(row, value, write)
     if name in ("pitch_left", "pitch_right") and job.sizes.readings:
         return f"{text} (left aside: the drops give the slope)"
@@ -271,5 +259,6 @@ def _parameters(job: Job) -> Iterator[Block]:
     """What the model was made from, so that it can be made again."""
     yield Heading("Parameters", 1, anchor="parameters")
     rows = tuple((row.label.capitalize(), parameter_text(job, row.name)) for row in PARAMETERS
-                 if row.scope == VENT and row.group != "Job" and row.name != "survey_note")
+                 if row.scope == VENT and row.group != "Job" and row.name != "survey_note"
+                 and (row.group != MEASURED or job.spec.values[row.name]))
     yield Pairs(rows, 2)
