@@ -168,9 +168,18 @@ def test_the_comparison_tells_hands_apart() -> None:
 
 @pytest.mark.parametrize("name", EXAMPLES)
 def test_every_blank_is_the_smallest(name: str) -> None:
-    """The part fills its blank in all three ways, so in a blank 0.1 mm less in any of them it does not lie."""
+    """The part fills its blank in all three ways, so in a blank 0.1 mm less in any of them it does not lie.
+
+    Where laps take the long point off a mitred end, the blank is longer than the part: the end is sawn before it is lapped.
+    """
     for part, piece, solid in standing(name):
         points = local_corners(solid, piece["placement"])
+        if any(cut["kind"] == "half lap" for cut in part["cuts"]) and any(
+                cut["kind"] == "crosscut" and abs(cut["bevel"]) > 1.0 for cut in part["cuts"]):
+            assert points.min(axis=0)[1:] == pytest.approx([0.0] * 2, abs=FIT), piece["id"]
+            assert points.max(axis=0)[1:] == pytest.approx(part["blank"][1:], abs=FIT), piece["id"]
+            assert points.min(axis=0)[0] > -FIT and np.ptp(points[:, 0]) <= part["blank"][0] + FIT, piece["id"]
+            continue
         assert points.min(axis=0) == pytest.approx([0.0] * 3, abs=FIT), piece["id"]
         assert points.max(axis=0) == pytest.approx(part["blank"], abs=FIT), piece["id"]
         for axis in range(3):

@@ -91,7 +91,7 @@ def test_a_legs_block_says_how_much_its_foot_keeps() -> None:
     kept = {sheet.mark: dict(sheet.facts).get("To scribe", "") for sheet in part_sheets(job_of(EXAMPLE))}
     wood = {mark: row["Wood left"] for row in table(job_of(EXAMPLE)) for mark in row["Legs"].split(", ")}
     assert {mark: text.replace("\u00a0", " ") for mark, text in kept.items() if text} == {
-        mark: f"foot longer, plumb, by {text}" for mark, text in wood.items()}
+        mark: f"{text} of its length, plumb at the foot, is scribing wood: do not add it again" for mark, text in wood.items()}
 
 
 def test_a_roof_that_was_not_read_prints_no_table() -> None:
@@ -101,7 +101,7 @@ def test_a_roof_that_was_not_read_prints_no_table() -> None:
     assert parameter_text(plain, "drop_left_front") == "not measured"
     assert not [sheet for sheet in part_sheets(plain) if sheet.scribe]
     assert {sheet.scribe.replace("\u00a0", " ") for sheet in part_sheets(scribed) if sheet.scribe} == {
-        "foot longer, plumb, by 20 mm"}
+        "20 mm of its length, plumb at the foot, is scribing wood: do not add it again"}
 
 
 def test_a_leg_that_has_no_mirror_image_says_so() -> None:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from .assembly import BORE, CORNER_CUT, CROSSCUT, CUT_ORDER, RIP, Board, Cut
+from .assembly import BORE, CORNER_CUT, CROSSCUT, CUT_ORDER, NOTCH, RIP, Board, Cut
 from .geometry import Bore, Placement, Plane, Vec
 from .solid import Cell, Solid, box, clip, corners, extents, needed_planes, remove
 
@@ -75,16 +75,21 @@ class LayoutError(RuntimeError):
 def board_of(member: Member) -> tuple[Placement, Board]:
     """The blank's placement and the board: the smallest blank and the cuts in the order they are made.
 
+    The blank is as long as the saw's cuts need, which are made before the laps: a mitred end has its long point.
+
     Raises LayoutError when the planes do not leave one bounded piece.
     """
     local = [replace(trim, planes=tuple(member.frame.local_plane(p) for p in trim.planes)) for trim in member.trims]
     convex, singles, wastes = _trimmed(member, local)
-    solid: Solid = (convex,)
-    for trim in wastes:
+    sawn: Solid = (convex,)
+    for trim in (trim for trim in wastes if trim.kind == NOTCH):
+        sawn = remove(sawn, trim.planes, trim.name)
+    solid = sawn
+    for trim in (trim for trim in wastes if trim.kind != NOTCH):
         solid = remove(solid, trim.planes, trim.name)
     if not solid:
         raise LayoutError(f"{member.id}: nothing is left of it.")
-    low, high = extents(solid)
+    low, high = extents(sawn)
     if min(low) <= -ENDLESS or max(high) >= ENDLESS:
         raise LayoutError(f"{member.id}: no plane ends it.")
     placement = Placement(member.frame.point(low), member.frame.x, member.frame.y, member.frame.z)

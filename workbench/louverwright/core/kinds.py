@@ -127,7 +127,7 @@ KINDS: tuple[Kind, ...] = (
     Kind("roof.gable.peak", 20, "Gable-end peak board", "trim_stock"),
     Kind("roof.gable.screen", 21, "Gable-end screen", "screen_stock"),
     Kind("roof.gusset", 22, "Corner gusset of the cap plate", "sheathing_stock", faces=("upper face", "lower face"),
-         edges=("inner edge", "corner"), finish=_BARE_GUSSET),
+         edges=("corner", "inner edge"), finish=_BARE_GUSSET),
     Kind("roof.step", 11, "Mast step", "frame_stock", faces=("upper face", "lower face"),
          edges=("right edge", "left edge")),
 )

@@ -37,7 +37,7 @@ def twist_words(job: Job, found: Readings) -> str:
     return (f"The slopes follow from four drops below the ridge's highest point, read {write.length(found.along)} along and "
             f"{write.length(found.across)} across the ridge from the axis; front is the vent's +X end. Each slope falls to "
             "the smaller of its two drops, so that the roof lies on it or below it. Every leg is long enough for the lowest "
-            "place under its corner. Soles are cut to these slopes: pack them where the roof is lower, or scribe them. There "
+            "place under its corner. Soles are cut to these slopes: pack them where the roof is lower. There "
             f"the cladding's foot stands up to {open_by} above the covering: let the flashing cover it.")
 
 
@@ -59,7 +59,9 @@ def foot_text(part: Part, job: Job) -> str:
         return ""
     plan = job.sizes.plan
     wood = {job.writer.length(foot(job.spec, job.sizes, plan.corner(each.side, each.end)).wood) for each in part.pieces}
-    return "" if wood == {job.writer.length(0.0)} else f"foot longer, plumb, by {' or '.join(sorted(wood))}"
+    if wood == {job.writer.length(0.0)}:
+        return ""
+    return f"{' or '.join(sorted(wood))} of its length, plumb at the foot, is scribing wood: do not add it again"
 
 
 def corner_name(point: Vec) -> str:
