@@ -136,6 +136,10 @@ def test_an_automatic_value_is_solved_from_what_it_came_out_as() -> None:
 def test_the_barn_is_not_changed_to_fit_a_part() -> None:
     for mark, by in (("B1L", -5.0), ("B4", -3.0), ("B5", 2.0)):
         assert not set(named(off(spec_of(), mark, length=by))) & set(GIVEN)
+    drops = {"drop_left_front": 300.0, "drop_left_back": 310.0, "drop_right_front": 305.0, "drop_right_back": 300.0}
+    spec = spec_of(**drops)
+    found = named(off(spec, "B1a", length=-3.0))
+    assert found and not set(found) & set(drops), "what was read off the roof is not solved for"
     assert set(GIVEN) <= set(BY_NAME)
 
 

@@ -57,3 +57,14 @@ def in_workbench() -> Iterator[None]:
     for name in FreeCAD.listDocuments():
         FreeCAD.closeDocument(name)
     settle(0.1)
+
+
+@pytest.fixture
+def said(monkeypatch: pytest.MonkeyPatch) -> list[str]:
+    """What these commands tell the user in a box."""
+    from louverwright.commands import compare, mend, vents_along_ridge
+
+    texts: list[str] = []
+    for command in (compare, mend, vents_along_ridge):
+        monkeypatch.setattr(command, "say", texts.append)
+    return texts

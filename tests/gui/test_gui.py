@@ -15,6 +15,7 @@ from PySide import QtCore, QtGui, QtSvg
 sys.path.append(str(Path(__file__).resolve().parents[1] / "host"))
 from vents import everything, model, not_settled, part
 
+from louverwright.core.kinds import KINDS
 from louverwright.features.vent import make_vent
 
 WORKBENCH = "LouverwrightWorkbench"
@@ -335,7 +336,7 @@ def test_a_pasted_vent_has_its_views_and_lives_by_itself() -> None:
     (copy,) = [each for each in document.Objects if each.Name.startswith("Vent") and each.Name != vent.Name]
     assert len(document.Objects) == 2 * len(everything(vent)) == 2 * len(everything(copy))
     assert model(copy) == kept
-    for each, name in zip(everything(copy), ["VentView"] + 3 * ["StageView"] + 38 * ["PartView"], strict=True):
+    for each, name in zip(everything(copy), ["VentView"] + 3 * ["StageView"] + len(KINDS) * ["PartView"], strict=True):
         assert each.ViewObject.Proxy.__class__.__name__ == name
     assert copy.ViewObject.DisplayMode == "Group"
     select(copy)

@@ -21,14 +21,6 @@ pytestmark = pytest.mark.usefixtures("in_workbench")
 
 
 @pytest.fixture
-def said(monkeypatch):
-    """What the command tells the user in a box."""
-    texts = []
-    monkeypatch.setattr(command, "say", texts.append)
-    return texts
-
-
-@pytest.fixture
 def opened(monkeypatch, tmp_path):
     """Has ``tmp_path`` picked as the folder; what would have been opened."""
     paths = []

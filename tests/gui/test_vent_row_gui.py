@@ -15,7 +15,6 @@ from PySide import QtCore, QtGui
 sys.path.append(str(Path(__file__).resolve().parents[1] / "host"))
 from vents import not_settled
 
-from louverwright.commands import vents_along_ridge as command
 from louverwright.commands.new_vent import new_vent
 from louverwright.features.row import UNDOES_LINKS, make_row
 from louverwright.features.vent import links_of, make_vent
@@ -25,14 +24,6 @@ THREE = {"ridge_length": 12_000.0, "vents": 3, "width": 900.0}
 
 
 pytestmark = pytest.mark.usefixtures("in_workbench")
-
-
-@pytest.fixture
-def said(monkeypatch):
-    """What the command tells the user in a box."""
-    texts = []
-    monkeypatch.setattr(command, "say", texts.append)
-    return texts
 
 
 @pytest.fixture

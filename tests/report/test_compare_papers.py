@@ -5,7 +5,7 @@ from __future__ import annotations
 
 import json
 import sys
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from dataclasses import replace
 from functools import lru_cache
 from html import unescape
@@ -16,6 +16,7 @@ import pytest
 
 sys.path.append(str(Path(__file__).resolve().parent.parent / "core"))
 from making import EXAMPLES, ROOT, job_of, no_number, scenario_of
+from records import says_everything, strings
 
 from louverwright.__main__ import BAD_SCENARIO, FAILED, main
 from louverwright.core.assembly import NOTCH
@@ -65,24 +66,8 @@ def html(name: str) -> str:
     return unescape(to_html(comparison_report(pair(name))))
 
 
-def strings(value: Any) -> Iterator[str]:
-    """Every string in a piece of JSON."""
-    if isinstance(value, str):
-        yield value
-    elif isinstance(value, dict):
-        for each in value.values():
-            yield from strings(each)
-    elif isinstance(value, list):
-        for each in value:
-            yield from strings(each)
-
-
 def test_the_schema_is_one_and_says_everything() -> None:
-    jsonschema.Draft202012Validator.check_schema(SCHEMA)
-    for each in (SCHEMA, *(each for each in SCHEMA["$defs"].values() if each["type"] == "object")):
-        assert each["additionalProperties"] is False and set(each["required"]) == set(each["properties"])
-        assert all("description" in value or "const" in value or "$ref" in value for key, value in each["properties"].items()
-                   if key != "units")
+    says_everything(SCHEMA)
 
 
 @pytest.mark.parametrize("name", CASES)

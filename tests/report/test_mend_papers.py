@@ -6,7 +6,6 @@ from __future__ import annotations
 import json
 import re
 import sys
-from collections.abc import Iterator
 from functools import lru_cache
 from html import unescape
 from pathlib import Path
@@ -16,6 +15,7 @@ import pytest
 
 sys.path.append(str(Path(__file__).resolve().parents[1] / "core"))
 from making import EXAMPLES, ROOT, job_of, no_number, only
+from records import says_everything, strings
 
 from louverwright.__main__ import BAD_SCENARIO, FAILED, main
 from louverwright.core.mend import MendError
@@ -68,24 +68,8 @@ def html(name: str) -> str:
     return unescape(to_html(mending_report(repair(name))))
 
 
-def strings(value: Any) -> Iterator[str]:
-    """Every string in a piece of JSON."""
-    if isinstance(value, str):
-        yield value
-    elif isinstance(value, dict):
-        for each in value.values():
-            yield from strings(each)
-    elif isinstance(value, list):
-        for each in value:
-            yield from strings(each)
-
-
 def test_the_schema_is_one_and_says_everything() -> None:
-    jsonschema.Draft202012Validator.check_schema(SCHEMA)
-    for each in (SCHEMA, *(each for each in SCHEMA["$defs"].values() if each["type"] == "object")):
-        assert each["additionalProperties"] is False and set(each["required"]) == set(each["properties"])
-        assert all("description" in value or "const" in value or "$ref" in value for key, value in each["properties"].items()
-                   if key != "units")
+    says_everything(SCHEMA)
 
 
 @pytest.mark.parametrize("name", CASES)

@@ -11,14 +11,11 @@ from FreeCAD import Qt
 from PySide import QtGui
 
 from ..exchange.compare import read_report, write_comparison
-from ..exchange.papers import job_from_values
 from ..exchange.scenario import ScenarioError
-from ..features.migrations import refuse_newer
 from ..features.model import REFUSALS, folder_of_document
-from ..features.properties import values_of
 from ..places import ICONS
 from ..report.compare_words import Pair
-from .cut_report import chosen_vent, open_in_viewer
+from .cut_report import chosen_vent, job_of, open_in_viewer
 from .messages import say
 
 NAME = "Louverwright_Compare"
@@ -62,10 +59,8 @@ def compare_with(vent: FreeCAD.DocumentObject, earlier: Path) -> list[Path]:
 
     Raises one of ``REFUSALS``, ScenarioError for a file that cannot be compared with, or OSError.
     """
-    refuse_newer(vent)
-    before = read_report(earlier)
-    after = job_from_values(values_of(vent), vent.Revision or "1", folder_of_document(vent.Document))
-    return write_comparison(Pair(before, after), earlier.parent)
+    after = job_of(vent)
+    return write_comparison(Pair(read_report(earlier), after), earlier.parent)
 
 
 def ask_report(start: Path) -> Path | None:

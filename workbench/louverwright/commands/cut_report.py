@@ -17,6 +17,7 @@ from ..features.model import REFUSALS, folder_of_document
 from ..features.properties import values_of
 from ..features.vent import is_vent, vent_of
 from ..places import ICONS
+from ..report.job import Job
 from .messages import say
 
 NAME = "Louverwright_CutReport"
@@ -55,9 +56,13 @@ class CutReport:
 
 def write_cut_report(vent: FreeCAD.DocumentObject, folder: Path) -> list[Path]:
     """The papers of a vent.  Raises one of ``REFUSALS``, PdfError, or OSError for a folder that cannot be written."""
+    return write_papers(job_of(vent), folder)
+
+
+def job_of(vent: FreeCAD.DocumentObject) -> Job:
+    """The vent as its report has it.  Raises one of ``REFUSALS``."""
     refuse_newer(vent)
-    job = job_from_values(values_of(vent), vent.Revision or "1", folder_of_document(vent.Document))
-    return write_papers(job, folder)
+    return job_from_values(values_of(vent), vent.Revision or "1", folder_of_document(vent.Document))
 
 
 def chosen_vent() -> FreeCAD.DocumentObject | None:

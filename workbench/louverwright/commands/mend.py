@@ -6,21 +6,17 @@ from __future__ import annotations
 from dataclasses import dataclass
 from pathlib import Path
 
-import FreeCAD
 import FreeCADGui
 from FreeCAD import Qt
 from PySide import QtGui
 
 from ..core.mend import SIZE_NAMES, MendError
 from ..exchange.mend import repair_of, write_mending
-from ..exchange.papers import job_from_values
-from ..features.migrations import refuse_newer
 from ..features.model import REFUSALS, folder_of_document
-from ..features.properties import values_of
 from ..places import ICONS
 from ..report.job import Job
 from ..report.part_sheet import part_name
-from .cut_report import ask_folder, chosen_vent, open_in_viewer
+from .cut_report import ask_folder, chosen_vent, job_of, open_in_viewer
 from .messages import say
 
 NAME = "Louverwright_Mend"
@@ -57,6 +53,7 @@ class Mend:
         vent = chosen_vent()
         if vent is None:
             return
+        folder: Path | None = None
         try:
             job = job_of(vent)
             told = ask_told(job, selected_mark())
@@ -68,17 +65,11 @@ class Mend:
             say(Qt.translate(NAME, "Nothing can be said about this part.") + f"\n\n{error}")
         except OSError as error:
             say(Qt.translate(NAME, "The answer could not be written to this folder:")
-                + f" {folder}\n\n{error.strerror or error}.")
+                + f" {folder or ''}\n\n{error.strerror or error}.")
         else:
             if not open_in_viewer(written[0]):
                 say(Qt.translate(NAME, "The answer is written, but this system has no viewer for it:")
                     + "\n\n" + "\n".join(str(path) for path in written))
-
-
-def job_of(vent: FreeCAD.DocumentObject) -> Job:
-    """The vent as its report has it.  Raises one of ``REFUSALS``."""
-    refuse_newer(vent)
-    return job_from_values(values_of(vent), vent.Revision or "1", folder_of_document(vent.Document))
 
 
 def mend_part(job: Job, told: Told, folder: Path) -> list[Path]:

@@ -146,7 +146,7 @@ def _upper(at: Sizes) -> float:
 def _top(at: Sizes, side: int, name: str) -> Trim:
     """The waste over a rafter: above the face, or above both pitches of a flared one."""
     if not at.cap.flared:
-        return Trim(name.split()[-1], (under_sheathing(at, side),), partner="roof.sheathing")
+        return Trim(name, (under_sheathing(at, side),), partner="roof.sheathing")
     return Trim(f"{name} to both pitches", (under_sheathing(at, side), _under_eave(at, side)), NOTCH, "roof.sheathing")
 
 

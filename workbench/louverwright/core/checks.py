@@ -110,7 +110,7 @@ def _plan(spec: Spec, at: Sizes) -> Iterator[Finding]:
     base = at.base
     if spec.sides not in (4, 6, 8):
         yield Finding("sides", "sides", str(spec.sides), "a plan has 4, 6 or 8 sides", "Choose one of these.")
-    if spec.sides != 4 and spec.length and at.plan.rectangle:
+    if spec.sides != 4 and at.plan.rectangle:
         yield Finding("rectangle", "length", length_text(spec.length), f"only a plan of 4 sides can be a rectangle, and this "
                       f"has {spec.sides}", "Set it to 0, or take 4 sides.")
     half = min(at.plan.half(side, base.frame_r + base.cladding_t + base.corner_t) for side in (0, 1))

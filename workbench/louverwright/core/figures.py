@@ -10,6 +10,7 @@ from functools import lru_cache
 from typing import Any
 
 from .assembly import Assembly, Part, board_volume_and_centre
+from .cap import rafter_lines
 from .dimensions import sizes
 from .feet import feet
 from .gable import gable_half, gable_slats
@@ -71,8 +72,7 @@ OUTPUTS: tuple[Output, ...] = (
     Output("kicked_hip_slope", ANGLE, "Slope of the hips below the break of a flared roof; 0 where it is not flared.",
            optional=True),
     Output("gable_slats", COUNT, "Slats in each gable end, without the sill.", optional=True),
-    Output("rafters_each_side", COUNT, "Jacks and commons on each side; of a rectangle on the short ones, under a gable roof "
-           "between the gables' rafters."),
+    Output("rafters_each_side", COUNT, "Jacks and commons on each side with an eave; of a rectangle on its long sides."),
     Output("heel", LENGTH, "Sheathing's underside above the plate's outer edge, plumb."),
     Output("opening_left", LENGTH, "What the pitch's error opens up at the foot, left slope.", "survey"),
     Output("opening_right", LENGTH, "What the pitch's error opens up at the foot, right slope.", "survey"),
@@ -94,7 +94,7 @@ OUTPUTS: tuple[Output, ...] = (
            "take from it.", "air"),
     Output("free_area", AREA, "The least of louvers, throat and roof opening.", "air"),
     Output("narrowest", TEXT, "Which of the three is the least.", "air"),
-    Output("wanted_area", AREA, "Free area wanted from this vent; 0 where no target is set.", "air"),
+    Output("wanted_area", AREA, "Free area wanted from this vent; 0 where no target is set.", "air", True),
     Output("base_weight", WEIGHT, "Weight of the base.", "weight"),
     Output("louver_weight", WEIGHT, "Weight of the louver stage.", "weight"),
     Output("roof_weight", WEIGHT, "Weight of the roof stage, without its covering.", "weight"),
@@ -137,12 +137,11 @@ def _sizes(spec: Spec, at: Sizes) -> dict[str, Any]:
         "eave_width": 2.0 * min(at.roof_half(0), at.roof_half(1)),
         "slat_spacing": louver.spacing, "slat_gap": louver.gap, "rain_overlap": louver.overlap(spec.rain_angle),
         "face_pitch": cap.pitch, "hip_slope": 0.0 if cap.gables else cap.hip_slope,
-        "end_face_pitch": min(cap.pitch_of(0), cap.pitch_of(1)) if max(cap.runs) > 1.0 else
-        max(cap.pitch_of(0), cap.pitch_of(1)) if min(cap.runs) < 1.0 else 0.0,
+        "end_face_pitch": 0.0 if cap.runs == (1.0, 1.0) else at.end_pitch,
         "kicked_pitch": cap.eave_pitch if cap.flared else 0.0,
-        "kicked_hip_slope": hip_of(at, cap.eave_pitch) if cap.flared else 0.0,
+        "kicked_hip_slope": _kicked_hip(at) if cap.flared else 0.0,
         "gable_slats": gable_slats(at) if cap.gables and spec.gable_end == "louvered" else 0,
-        "rafters_each_side": cap.rafters, "heel": cap.heel,
+        "rafters_each_side": max(len(rafter_lines(at, side)) for side in at.eaves), "heel": cap.heel,
     }
 
 
@@ -203,9 +202,10 @@ def _gable_area(spec: Spec, at: Sizes) -> float:
     return len(at.cap.gables) * sum(float(net_free_area(louver.gap, width, 1, 1, spec.screen_factor)) for width in widths)
 
 
-def hip_of(at: Sizes, pitch: float) -> float:
-    """Slope of a hip between faces of a ``pitch``: tan hip = tan face · cos(180°/n) (degrees)."""
-    return math.degrees(math.atan(math.tan(math.radians(pitch)) * math.cos(math.pi / at.plan.sides)))
+def _kicked_hip(at: Sizes) -> float:
+    """Slope of the hips below the break: as much flatter than above it as the faces are (tangents; degrees)."""
+    hip, face, eave = (math.tan(math.radians(angle)) for angle in (at.cap.hip_slope, at.cap.pitch, at.cap.eave_pitch))
+    return math.degrees(math.atan(hip * eave / face))
 
 
 def _opening(spec: Spec, at: Sizes) -> tuple[float, float]:

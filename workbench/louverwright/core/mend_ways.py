@@ -22,6 +22,7 @@ from .measures import ARRIS, BLANK, STOCK, Change, changes_between
 from .parameters import ANGLE, LENGTH, MEASURED, PAPER, PARAMETERS, THICKNESS, WIDTH, Parameter, measured_name
 from .resolved import resolved
 from .spec import Finding, Spec, as_measured
+from .twist import DROPS
 
 #: Sizes that differ by less than this (mm) are the same: what a rule reads off a piece is coarser.
 SAME_SIZE = 0.05
@@ -29,7 +30,7 @@ SAME_SIZE = 0.05
 NEAR = 1e-4
 #: What the barn is like and what it is to be cannot be changed to fit a part.
 GIVEN = ("pitch_left", "pitch_right", "pitch_error", "ridge_length", "ridge_cap_height", "ridge_cap_width", "seat_depth",
-         "building_width")
+         "building_width", *DROPS.values())
 #: First step of the secant (mm, degrees), how many steps, and the least that a parameter must move the size by in the first.
 _STEP, _STEPS, _DEAD = {LENGTH: 1.0, ANGLE: 0.1}, 20, 1e-6
 

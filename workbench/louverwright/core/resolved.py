@@ -15,7 +15,7 @@ def resolved(spec: Spec) -> dict[str, float]:
     row = {"end_distance": end_distance(spec)} if spec.ridge_length else {}
     return {**row, "width": at.base.width + 2.0 * at.plan.out(1), "length": at.base.width + 2.0 * at.plan.out(0),
             "flare_pitch": at.cap.eave_pitch, "flare_reach": at.cap.tail_r - at.cap.break_r,
-            "end_pitch": at.cap.pitch_of(0 if at.plan.long(1) else 1),
+            "end_pitch": at.end_pitch,
             "verge": at.cap.verge_r - at.cap.plate_r - at.base.cladding_t,
             "base_height": at.base.top, "louver_height": at.louver.top - at.base.top,
             "post_face": at.base.post_face, "corner_board_face": at.base.corner_face, "slat_count": at.louver.slats,

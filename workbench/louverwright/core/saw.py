@@ -9,7 +9,7 @@ the marked face is the short one; taper > 0, the board grows narrower towards en
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from .assembly import CORNER_CUT, CROSSCUT, RIP, Board, Cut
@@ -63,13 +63,21 @@ ARRISES = ((REFERENCE_EDGE, MARKED_FACE), (REFERENCE_EDGE, HIDDEN_FACE), (FAR_ED
 
 @dataclass(frozen=True)
 class EndSpan:
-    """Where one end lies on the four arrises: distances (mm) from end A's long point, in ``ARRISES``' order."""
+    """Where one end lies on the four arrises: distances (mm) from end A's long point, in ``ARRISES``' order.
+
+    ``on_cut`` tells on which of them the cut itself lies: elsewhere it has run off the wood before it gets there.
+    """
 
     positions: tuple[float, float, float, float]
+    on_cut: tuple[bool, bool, bool, bool] = (True, True, True, True)
 
     def at(self, edge: str, face: str) -> float:
         """The distance on one arris."""
         return self.positions[ARRISES.index((edge, face))]
+
+    def meets(self, edge: str, face: str) -> bool:
+        """Whether the cut lies on one arris."""
+        return self.on_cut[ARRISES.index((edge, face))]
 
 
 @lru_cache(maxsize=1024)
@@ -82,7 +90,7 @@ def sawn(board: Board) -> Solid:
 def end_spans(board: Board) -> tuple[EndSpan, EndSpan]:
     """Both ends of the sawn board (end A, end B)."""
     points = list(dict.fromkeys(p for cell in sawn(board) for facet in cell for p in facet.points))
-    return _span(points, -1.0), _span(points, 1.0)
+    return _span(_ends(points, -1.0)), _span(_ends(points, 1.0))
 
 
 @lru_cache(maxsize=1024)
@@ -90,17 +98,24 @@ def span_at(board: Board, cut: Cut) -> EndSpan:
     """The end that a crosscut makes, on the board as it stands once that cut is made: where to mark it."""
     done = board.after(board.cuts.index(cut) + 1)
     points = [p for cell in done for facet in cell for p in facet.points]
-    return _span(points, 1.0 if end_of(cut) == END_B else -1.0)
+    found = _ends(points, 1.0 if end_of(cut) == END_B else -1.0)
+    a, b, c, d = (abs(cut.planes[0].height(p)) < _ON_CUT for p in found)
+    return replace(_span(found), on_cut=(a, b, c, d))
 
 
-def _span(points: list[Vec], way: float) -> EndSpan:
+def _ends(points: list[Vec], way: float) -> list[Vec]:
     """The end of each arris: on its face, at the face's edge, the outermost along the length."""
     found = []
     for edge, face in ARRISES:
         out = -1.0 if edge == REFERENCE_EDGE else 1.0
         on_face = _extreme(points, 2, 1.0 if face == MARKED_FACE else -1.0)
-        found.append(max(_extreme(on_face, 1, out), key=lambda p: way * p[0])[0])
-    return EndSpan((found[0], found[1], found[2], found[3]))
+        found.append(max(_extreme(on_face, 1, out), key=lambda p: way * p[0]))
+    return found
+
+
+def _span(ends: list[Vec]) -> EndSpan:
+    a, b, c, d = (p[0] for p in ends)
+    return EndSpan((a, b, c, d))
 
 
 def _extreme(points: list[Vec], axis: int, sense: float) -> list[Vec]:
@@ -109,5 +124,5 @@ def _extreme(points: list[Vec], axis: int, sense: float) -> list[Vec]:
     return [p for p in points if sense * p[axis] > most - _LEVEL]
 
 
-#: Corners this near (mm) lie at one level.
-_LEVEL = 1e-3
+#: Corners this near (mm) lie at one level; and this near a cut's plane on it.
+_LEVEL, _ON_CUT = 1e-3, 1e-2

@@ -227,7 +227,6 @@ class Sizes:
     cap: CapSize
     readings: Readings | None = None
 
-
     def real(self, side: int, r: float) -> float:
         """Where a face of the roof has what one with a run of 1 has at ``r``, as the plan's ``r``: the same over the plate."""
         return self.cap.plate_r + (r - self.cap.plate_r) * self.cap.runs[side % 2]
@@ -239,6 +238,11 @@ class Sizes:
     def eave(self, side: int) -> float:
         """Outer face of the fascia, where the sheathing ends."""
         return self.tail(side) + self.cap.fascia_t
+
+    @property
+    def end_pitch(self) -> float:
+        """Pitch of a rectangle's end faces; of all faces where there are none."""
+        return self.cap.pitch_of(0 if self.plan.long(1) else 1)
 
     def ridge_r(self, side: int) -> float:
         """Where the roof's face over a side ends at the top, as its ``r``: on the side's own axis, or under a gable roof on

@@ -4,6 +4,7 @@
 from __future__ import annotations
 
 import math
+from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import lru_cache
@@ -195,25 +196,40 @@ def side_name(job: Job, side: int) -> str:
     return f"diagonal side {'+X' if u[0] > 0 else '−X'} {across} ({'+Y' if u[1] > 0 else '−Y'})"
 
 
-def turned_over(part: Part, job: Job) -> int:
-    """How many pieces lie the other way than the first, as seen from their own sides: faces or ends change places."""
-    plan = job.sizes.plan
+def turned_over(part: Part, job: Job) -> dict[str, int]:
+    """How many pieces lie otherwise than the first as seen from their own sides, by the turn that they are given."""
+    at = job.sizes
 
-    def lie(piece: Piece) -> tuple[float, ...]:
-        own = job.sizes.hip_toward(piece.side) if part.kind.id == "roof.hip" else (
-            plan.toward(piece.side) if part.kind.id == "roof.gusset" else plan.u(piece.side))
-        return tuple(round(value, 6) + 0.0 for axis in (piece.placement.x, piece.placement.z)
-                     for value in (dot(axis, own), dot(axis, cross(Z_AXIS, own)), axis[2]))
+    def lie(piece: Piece) -> tuple[tuple[float, ...], ...]:
+        own = at.hip_toward(piece.side) if part.kind.id == "roof.hip" else (
+            at.plan.toward(piece.side) if part.kind.id == "roof.gusset" else at.plan.u(piece.side))
+        return tuple((dot(axis, own), dot(axis, cross(Z_AXIS, own)), axis[2])
+                     for axis in (piece.placement.x, piece.placement.z))
 
-    first = lie(part.pieces[0])
-    return sum(1 for piece in part.pieces if lie(piece) != first)
+    first, found = lie(part.pieces[0]), Counter[str]()
+    for piece in part.pieces:
+        length, face = (_same_way(mine, theirs) for mine, theirs in zip(lie(piece), first, strict=True))
+        found[_TURNS[length, face]] += 1
+    return {turn: count for turn, count in found.items() if turn}
+
+
+def _same_way(mine: tuple[float, ...], theirs: tuple[float, ...]) -> bool:
+    """Whether two directions keep their way: up or down where they are not level, else the way along the side."""
+    if min(abs(mine[2]), abs(theirs[2])) > LEVEL:
+        return mine[2] * theirs[2] > 0.0
+    return sum(a * b for a, b in zip(mine, theirs, strict=True)) > 0.0
+
+
+#: What is done to a piece by whether its length and its face keep their ways.
+_TURNS = {(True, True): "", (False, True): "end for end, the same face out",
+          (True, False): "face for face, the same end first", (False, False): "end for end and face for face"}
 
 
 def _where(part: Part, job: Job) -> str:
-    """On which sides the pieces stand, and how many of them turned."""
-    turned = turned_over(part, job)
-    note = f"; {turned} of {part.count} lie turned, face for face or end for end" if turned and _tells(part) else ""
-    return _sides(part, job) + note
+    """On which sides the pieces stand, and how many of them turned in which way."""
+    turned = turned_over(part, job) if _tells(part) else {}
+    notes = [f"{count} of {part.count} lie turned {turn}" for turn, count in turned.items()]
+    return "; ".join([_sides(part, job), *notes])
 
 
 def _tells(part: Part) -> bool:
@@ -314,21 +330,26 @@ def keeps_end(part: Part, end: str) -> bool:
 
 
 def _end_mark(cut: Cut, up: str, part: Part, write: Writer) -> str:
-    """Where an end lies when its turn comes, first on the face that lies up: one length where it is square across."""
+    """Where an end lies when its turn comes, first on the face that lies up: one length where it is square across.
+
+    A face is left out where the cut's line runs off it, as long as the other has the whole of it.
+    """
     span = span_at(part.board, cut)
     down = HIDDEN_FACE if up == MARKED_FACE else MARKED_FACE
-    upper, lower = _face_mark(span, up, part, write), _face_mark(span, down, part, write)
-    if all(abs(span.at(edge, up) - span.at(edge, down)) < 0.01 for edge in (REFERENCE_EDGE, FAR_EDGE)):
-        return upper
-    return f"on the {part.called(up)}: {upper}; on the {part.called(down)}: {lower}"
+    whole = [face for face in (up, down) if all(span.meets(edge, face) for edge in (REFERENCE_EDGE, FAR_EDGE))]
+    if len(whole) == 2 and all(abs(span.at(edge, up) - span.at(edge, down)) < 0.01 for edge in (REFERENCE_EDGE, FAR_EDGE)):
+        return _face_mark(span, up, part, write)
+    return "; ".join(f"on the {part.called(face)}: {_face_mark(span, face, part, write)}" for face in whole or (up, down))
 
 
 def _face_mark(span: EndSpan, face: str, part: Part, write: Writer) -> str:
-    """Both edges' positions on one face, or one where they agree."""
+    """Positions on one face: one where both edges agree; of an edge that the line does not reach it says so."""
     near, far = span.at(REFERENCE_EDGE, face), span.at(FAR_EDGE, face)
     if abs(near - far) < 0.01:
         return write.bare(near)
-    return f"{write.bare(near)} at the {part.called(REFERENCE_EDGE)}, {write.bare(far)} at the {part.called(FAR_EDGE)}"
+    told = [f"{write.bare(span.at(edge, face))} at the {part.called(edge)}" if span.meets(edge, face)
+            else f"off the wood at the {part.called(edge)}" for edge in (REFERENCE_EDGE, FAR_EDGE)]
+    return ", ".join(told)
 
 
 def _rip_mark(cut: Cut, part: Part, write: Writer) -> str:
