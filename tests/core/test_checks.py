@@ -158,6 +158,8 @@ PROVOKED: list[tuple[str, dict[str, Any], str, str, str]] = [
      "inside the frame it leaves 0 mm for the gussets"),
     ("us", {"end_pitch": 40.0}, "end pitch", "end_pitch", "only the hip roof of a rectangle has end faces"),
     ("us", {"end_pitch": 20.0, "length": 1_200.0}, "ridge", "end_pitch", "it leaves a ridge of 0 mm"),
+    ("eu", {"batten_stock": "20x120", "seat": "one slope", "panel_depth": 40.0, "sides": 6, "facing": "corner",
+            "king_post_stock": "120x120"}, "batten", "panel_depth", "the panel is shallower than the rail, 45 mm"),
     ("us", {"rafters_per_side": 8}, "rafters", "rafters_per_side",
      "Rafters per side is 8: they would stand 99.6 mm apart"),
     ("us", {**TWISTED, "drop_left_back": 0.0}, "drops", "drop_left_back",

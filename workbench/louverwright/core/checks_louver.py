@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from .dimensions import DADO_WOOD, slat_height, slats_needed
 from .louver import screen_heights
 from .sizes import PanelSize, Sizes
-from .spec import Finding, Spec, length_text, most_text
+from .spec import Finding, Spec, least_text, length_text, most_text
 
 #: The least clear width of a panel, or of half a panel beside a mullion (mm).
 LEAST_CLEAR = 60.0
@@ -60,6 +60,11 @@ def _battens(spec: Spec, at: Sizes) -> Iterator[Finding]:
         yield Finding("batten", "batten_stock", f"“{spec.batten_stock.name}”",
                       f"battens {length_text(louver.batten_w)} wide would meet behind the screen; "
                       f"{most_text(max(0.0, most))} is the widest", "Choose narrower battens, or leave the screen out.")
+    if low < louver.rail_top - 1e-6 and louver.depth < louver.frame_t:
+        yield Finding("batten", "panel_depth", length_text(louver.depth),
+                      f"the screen hangs {length_text(louver.rail_top - low)} below the rail's top, and the panel is "
+                      f"shallower than the rail, {length_text(louver.frame_t)}",
+                      f"Make it {least_text(louver.frame_t)} or more, or choose narrower battens.")
 
 
 def _slat_stock(spec: Spec, at: Sizes) -> Iterator[Finding]:
