@@ -6,6 +6,7 @@ FreeCAD runs this text inside a function, without __file__: what a method needs,
 
 import FreeCADGui
 
+from louverwright.commands.register import register
 from louverwright.view.attach import start
 
 
@@ -23,9 +24,9 @@ class LouverwrightWorkbench(FreeCADGui.Workbench):
 
     def Initialize(self):
         """Called when the workbench is first chosen."""
-        from louverwright.commands.register import register
+        from louverwright.commands.register import ROWS
 
-        names = register()
+        names = [row.name for row in ROWS]
         self.appendToolbar("Louverwright", names)
         self.appendMenu("Louverwright", names)
 
@@ -36,4 +37,5 @@ class LouverwrightWorkbench(FreeCADGui.Workbench):
 
 # At once: macros, other workbenches and opened files may bring vents before ours is chosen.
 start()
+register()
 FreeCADGui.addWorkbench(LouverwrightWorkbench())

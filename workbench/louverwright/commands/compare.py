@@ -7,29 +7,19 @@ from pathlib import Path
 
 import FreeCAD
 import FreeCADGui
-from FreeCAD import Qt
 from PySide import QtGui
 
 from ..exchange.compare import read_report, write_comparison
 from ..exchange.scenario import ScenarioError
+from ..features.language import tr
 from ..features.model import REFUSALS, folder_of_document
-from ..places import ICONS
 from ..report.compare_words import Pair
 from .cut_report import chosen_vent, job_of, open_in_viewer
 from .messages import say
 
-NAME = "Louverwright_Compare"
-
 
 class Compare:
     """Compares the selected vent, or the only one, with the exact numbers of an earlier report."""
-
-    def GetResources(self) -> dict[str, str]:
-        """Icon, name and tooltip."""
-        return {"Pixmap": str(ICONS / "compare.svg"),
-                "MenuText": Qt.translate(NAME, "Compare with an earlier report"),
-                "ToolTip": Qt.translate(NAME, "List which lengths and angles changed since a report was written (its "
-                                              "cuts.json), and which pieces already cut can be kept.")}
 
     def IsActive(self) -> bool:
         """Whether it is clear which vent is meant."""
@@ -44,13 +34,13 @@ class Compare:
         try:
             written = compare_with(vent, earlier)
         except (*REFUSALS, ScenarioError) as error:
-            say(Qt.translate(NAME, "The vent was not compared.") + f"\n\n{error}")
+            say(tr("The vent was not compared.") + f"\n\n{error}")
         except OSError as error:
-            say(Qt.translate(NAME, "The comparison could not be written to this folder:")
+            say(tr("The comparison could not be written to this folder:")
                 + f" {earlier.parent}\n\n{error.strerror or error}.")
         else:
             if not open_in_viewer(written[0]):
-                say(Qt.translate(NAME, "The comparison is written, but this system has no viewer for it:")
+                say(tr("The comparison is written, but this system has no viewer for it:")
                     + "\n\n" + "\n".join(str(path) for path in written))
 
 
@@ -66,6 +56,6 @@ def compare_with(vent: FreeCAD.DocumentObject, earlier: Path) -> list[Path]:
 def ask_report(start: Path) -> Path | None:
     """The earlier report's file that the user picks; None for none."""
     picked, _ = QtGui.QFileDialog.getOpenFileName(
-        FreeCADGui.getMainWindow(), Qt.translate(NAME, "Exact numbers of the earlier report (cuts.json)"), str(start),
-        Qt.translate(NAME, "Exact numbers of a report") + " (*.json)")
+        FreeCADGui.getMainWindow(), tr("Exact numbers of the earlier report (cuts.json)"), str(start),
+        tr("Exact numbers of a report") + " (*.json)")
     return Path(picked) if picked else None

@@ -7,31 +7,21 @@ from pathlib import Path
 
 import FreeCAD
 import FreeCADGui
-from FreeCAD import Qt
 from PySide import QtCore, QtGui
 
 from ..exchange.papers import job_from_values, write_papers
 from ..exchange.pdf import PdfError
+from ..features.language import tr
 from ..features.migrations import refuse_newer
 from ..features.model import REFUSALS, folder_of_document
 from ..features.properties import values_of
 from ..features.vent import is_vent, vent_of
-from ..places import ICONS
 from ..report.job import Job
 from .messages import say
-
-NAME = "Louverwright_CutReport"
 
 
 class CutReport:
     """Writes the papers of the selected vent, or of the only one."""
-
-    def GetResources(self) -> dict[str, str]:
-        """Icon, name and tooltip."""
-        return {"Pixmap": str(ICONS / "cut_report.svg"),
-                "MenuText": Qt.translate(NAME, "Cut report"),
-                "ToolTip": Qt.translate(NAME, "Write the vent's cut list, saw settings and drawings to a folder: "
-                                              "HTML, PDF, CSV and JSON.")}
 
     def IsActive(self) -> bool:
         """Whether it is clear which vent is meant."""
@@ -46,9 +36,9 @@ class CutReport:
         try:
             written = write_cut_report(vent, folder)
         except (*REFUSALS, PdfError) as error:
-            say(Qt.translate(NAME, "The report was not written.") + f"\n\n{error}")
+            say(tr("The report was not written.") + f"\n\n{error}")
         except OSError as error:
-            say(Qt.translate(NAME, "The report could not be written to this folder:")
+            say(tr("The report could not be written to this folder:")
                 + f" {folder}\n\n{error.strerror or error}.")
         else:
             open_first(written)
@@ -80,7 +70,7 @@ def chosen_vent() -> FreeCAD.DocumentObject | None:
 def ask_folder(start: Path) -> Path | None:
     """The folder that the user picks; None for none."""
     picked = QtGui.QFileDialog.getExistingDirectory(
-        FreeCADGui.getMainWindow(), Qt.translate(NAME, "Folder for the cut report"), str(start))
+        FreeCADGui.getMainWindow(), tr("Folder for the cut report"), str(start))
     return Path(picked) if picked else None
 
 
@@ -88,7 +78,7 @@ def open_first(written: list[Path]) -> None:
     """Opens the first paper that the system has a viewer for."""
     readable = [path for path in written if path.suffix in (".html", ".pdf")]
     if not any(open_in_viewer(path) for path in readable):
-        say(Qt.translate(NAME, "The report is written, but this system has no viewer for it:")
+        say(tr("The report is written, but this system has no viewer for it:")
             + "\n\n" + "\n".join(str(path) for path in written))
 
 

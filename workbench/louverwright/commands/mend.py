@@ -7,19 +7,16 @@ from dataclasses import dataclass
 from pathlib import Path
 
 import FreeCADGui
-from FreeCAD import Qt
 from PySide import QtGui
 
 from ..core.mend import SIZE_NAMES, MendError
 from ..exchange.mend import repair_of, write_mending
+from ..features.language import tr
 from ..features.model import REFUSALS, folder_of_document
-from ..places import ICONS
 from ..report.job import Job
 from ..report.part_sheet import part_name
 from .cut_report import ask_folder, chosen_vent, job_of, open_in_viewer
 from .messages import say
-
-NAME = "Louverwright_Mend"
 
 
 @dataclass(frozen=True)
@@ -35,14 +32,6 @@ class Told:
 
 class Mend:
     """Asks what came out wrong of the selected vent, or of the only one, and shows what can be done."""
-
-    def GetResources(self) -> dict[str, str]:
-        """Icon, name and tooltip."""
-        return {"Pixmap": str(ICONS / "mend.svg"),
-                "MenuText": Qt.translate(NAME, "A part came out wrong"),
-                "ToolTip": Qt.translate(NAME, "Give the real size of a piece that was cut wrong, or say that it is lost: see "
-                                              "whether it may stay, what packing fills the gap, what to take off, or which "
-                                              "parameter lets the vent follow it.")}
 
     def IsActive(self) -> bool:
         """Whether it is clear which vent is meant."""
@@ -62,13 +51,13 @@ class Mend:
                 return
             written = mend_part(job, told, folder)
         except (*REFUSALS, MendError) as error:
-            say(Qt.translate(NAME, "Nothing can be said about this part.") + f"\n\n{error}")
+            say(tr("Nothing can be said about this part.") + f"\n\n{error}")
         except OSError as error:
-            say(Qt.translate(NAME, "The answer could not be written to this folder:")
+            say(tr("The answer could not be written to this folder:")
                 + f" {folder or ''}\n\n{error.strerror or error}.")
         else:
             if not open_in_viewer(written[0]):
-                say(Qt.translate(NAME, "The answer is written, but this system has no viewer for it:")
+                say(tr("The answer is written, but this system has no viewer for it:")
                     + "\n\n" + "\n".join(str(path) for path in written))
 
 
@@ -90,23 +79,23 @@ class Dialog(QtGui.QDialog):
 
     def __init__(self, job: Job, mark: str, parent: QtGui.QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle(Qt.translate(NAME, "A part came out wrong"))
+        self.setWindowTitle(tr("A part came out wrong"))
         self.job = job
         self.parts = QtGui.QComboBox()
         for part in job.assembly.parts:
             self.parts.addItem(f"{part.mark} · {part_name(part, job)}", part.mark)
         self.count = QtGui.QSpinBox()
         self.sizes = {name: QtGui.QLineEdit() for name in SIZE_NAMES}
-        self.lost = QtGui.QCheckBox(Qt.translate(NAME, "Spoiled, lost or left out"))
+        self.lost = QtGui.QCheckBox(tr("Spoiled, lost or left out"))
         self.cut = QtGui.QLineEdit()
-        self.cut.setPlaceholderText(Qt.translate(NAME, "marks with commas, such as B1L, L7R"))
+        self.cut.setPlaceholderText(tr("marks with commas, such as B1L, L7R"))
         form = QtGui.QFormLayout(self)
-        form.addRow(Qt.translate(NAME, "Part"), self.parts)
-        form.addRow(Qt.translate(NAME, "Pieces"), self.count)
+        form.addRow(tr("Part"), self.parts)
+        form.addRow(tr("Pieces"), self.count)
         for name, line in self.sizes.items():
-            form.addRow(Qt.translate(NAME, f"Real {name}"), line)
+            form.addRow(tr("Real {size}", size=tr(name)), line)
         form.addRow("", self.lost)
-        form.addRow(Qt.translate(NAME, "Cut already, not to change"), self.cut)
+        form.addRow(tr("Cut already, not to change"), self.cut)
         buttons = QtGui.QDialogButtonBox(QtGui.QDialogButtonBox.Ok | QtGui.QDialogButtonBox.Cancel)
         buttons.accepted.connect(self.accept)
         buttons.rejected.connect(self.reject)
@@ -123,7 +112,7 @@ class Dialog(QtGui.QDialog):
         self.count.setValue(part.count)
         for line, size in zip(self.sizes.values(), part.board.size, strict=True):
             line.clear()
-            line.setPlaceholderText(Qt.translate(NAME, "as drawn:") + f" {self.job.writer.fine.length(size)}")
+            line.setPlaceholderText(tr("as drawn:") + f" {self.job.writer.fine.length(size)}")
 
     def show_lost(self, lost: bool) -> None:
         """A lost piece has no size."""

@@ -7,47 +7,61 @@ from typing import Any
 
 import FreeCAD
 import FreeCADGui
-from FreeCAD import Qt
 
-from ..features.model import REFUSALS
+from ..features.language import tr
+from ..features.model import REFUSALS, folder_of_document
 from ..features.row import update_row
+from ..features.standing import global_placement
 from ..features.vent import make_vent
-from ..places import ICONS
+from ..panels.draft import Draft
+from ..panels.vent_panel import VentPanel
+from ..view.in_view import Picture
 from .messages import say
-
-NAME = "Louverwright_NewVent"
 
 
 class NewVent:
     """Makes a vent as one undo step, in the active part if there is one."""
-
-    def GetResources(self) -> dict[str, str]:
-        """Icon, name and tooltip."""
-        return {"Pixmap": str(ICONS / "new_vent.svg"),
-                "MenuText": Qt.translate(NAME, "New vent"),
-                "ToolTip": Qt.translate(NAME, "Make a louvered vent in the active document; its parameters are "
-                                              "then changed as properties.")}
 
     def IsActive(self) -> bool:
         """Always: without a document one is made."""
         return True
 
     def Activated(self) -> None:
-        """Runs the command; refusals are told in a message."""
+        """Opens the panel of a new vent; a document that is made for it goes again if the panel is cancelled."""
+        if FreeCADGui.Control.activeDialog():
+            return
         document = FreeCAD.ActiveDocument
-        empty = document is None or not document.Objects
-        document = document or FreeCAD.newDocument()
+        made = None if document is not None else FreeCAD.newDocument()
+        open_panel(document or made, made is not None)
+
+
+def open_panel(document: FreeCAD.Document, own_document: bool = False) -> VentPanel:
+    """The panel of a new vent, as a task of FreeCAD's window."""
+    empty = not document.Objects
+
+    def accepted(draft: Draft) -> None:
         try:
-            new_vent(document)
+            new_vent(document, **draft.changed)
         except REFUSALS as refusal:
             say(str(refusal))
             return
         show(empty)
 
+    def closed(taken: bool) -> None:
+        if own_document and not taken and not document.Objects:
+            FreeCAD.closeDocument(document.Name)
+
+    part = active_part()
+    inside = global_placement(part) if part is not None and part.Document is document else FreeCAD.Placement()
+    panel = VentPanel(tr("New vent"), Draft({}, folder_of_document(document)), Picture(document), inside, accepted, closed)
+    FreeCADGui.Control.showDialog(panel)
+    show(empty)
+    return panel
+
 
 def new_vent(document: FreeCAD.Document, **parameters: Any) -> FreeCAD.DocumentObject:
     """A vent, or a row of them, in one transaction, which is taken back if it fails.  Raises one of ``REFUSALS``."""
-    document.openTransaction(Qt.translate(NAME, "New vent"))
+    document.openTransaction(tr("New vent"))
     try:
         vent = make_vent(document, **parameters)
         part = active_part()

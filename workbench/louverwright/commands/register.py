@@ -1,21 +1,85 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""Makes the commands known to FreeCAD."""
+"""The table of commands, in the order of toolbar and menu, and making them known to FreeCAD.
+
+FreeCAD asks for names and icons at its start; what a command does is loaded when it is first used, so that the
+commands are there in every workbench and cost nothing.
+"""
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+from functools import cached_property
+from importlib import import_module
+from typing import Any
+
 import FreeCADGui
 
-from . import compare, cut_report, mend, new_vent, vents_along_ridge
+from ..features.language import tr
+from ..places import ICONS
 
-#: In the order of toolbar and menu.
-COMMANDS = (new_vent.NAME, vents_along_ridge.NAME, cut_report.NAME, compare.NAME, mend.NAME)
+
+@dataclass(frozen=True)
+class Row:
+    """One command: FreeCAD's name for it, its icon, its words, and where the class is that runs it."""
+
+    name: str
+    icon: str
+    words: str
+    tip: str
+    module: str
+    runner: str
+
+
+ROWS = (
+    Row("Louverwright_NewVent", "new_vent", "New vent",
+        "Make a louvered vent in the active document, with its dimensions in a panel and a picture in the 3D view.",
+        "new_vent", "NewVent"),
+    Row("Louverwright_EditVent", "edit_vent", "Edit vent",
+        "Change the dimensions of the selected vent in a panel, with a picture of what they make.",
+        "edit_vent", "EditVent"),
+    Row("Louverwright_VentsAlongRidge", "vents_along_ridge", "Vents along the ridge",
+        "Show the vent as often as its property Vents says, spaced along its RidgeLength; those beyond that number are "
+        "taken away.", "vents_along_ridge", "VentsAlongRidge"),
+    Row("Louverwright_CutReport", "cut_report", "Cut report",
+        "Write the vent's cut list, saw settings and drawings to a folder: HTML, PDF, CSV and JSON.",
+        "cut_report", "CutReport"),
+    Row("Louverwright_Compare", "compare", "Compare with an earlier report",
+        "List which lengths and angles changed since a report was written (its cuts.json), and which pieces already cut can "
+        "be kept.", "compare", "Compare"),
+    Row("Louverwright_Mend", "mend", "A part came out wrong",
+        "Give the real size of a piece that was cut wrong, or say that it is lost: see whether it may stay, what packing "
+        "fills the gap, what to take off, or which parameter lets the vent follow it.", "mend", "Mend"),
+)
+
+
+class Command:
+    """A row as FreeCAD wants it."""
+
+    def __init__(self, row: Row) -> None:
+        self.row = row
+
+    @cached_property
+    def runner(self) -> Any:
+        """What runs the command, loaded when it is first asked for."""
+        module = import_module(f"{__package__}.{self.row.module}")
+        return getattr(module, self.row.runner)()
+
+    def GetResources(self) -> dict[str, str]:
+        """Icon, name and tooltip, which FreeCAD shows in its status bar as well."""
+        return {"Pixmap": str(ICONS / f"{self.row.icon}.svg"), "MenuText": tr(self.row.words), "ToolTip": tr(self.row.tip),
+                "StatusTip": tr(self.row.tip)}
+
+    def IsActive(self) -> bool:
+        """Whether the command can work now."""
+        return bool(self.runner.IsActive())
+
+    def Activated(self) -> None:
+        """Runs the command."""
+        self.runner.Activated()
 
 
 def register() -> list[str]:
-    """Registers every command and returns their names."""
-    FreeCADGui.addCommand(new_vent.NAME, new_vent.NewVent())
-    FreeCADGui.addCommand(vents_along_ridge.NAME, vents_along_ridge.VentsAlongRidge())
-    FreeCADGui.addCommand(cut_report.NAME, cut_report.CutReport())
-    FreeCADGui.addCommand(compare.NAME, compare.Compare())
-    FreeCADGui.addCommand(mend.NAME, mend.Mend())
-    return list(COMMANDS)
+    """Makes every command known and returns their names."""
+    for row in ROWS:
+        FreeCADGui.addCommand(row.name, Command(row))
+    return [row.name for row in ROWS]

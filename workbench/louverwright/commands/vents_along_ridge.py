@@ -4,26 +4,16 @@
 from __future__ import annotations
 
 import FreeCAD
-from FreeCAD import Qt
 
+from ..features.language import tr
 from ..features.model import REFUSALS
 from ..features.row import UNDOES_LINKS, update_row
-from ..places import ICONS
 from .cut_report import chosen_vent
 from .messages import say
-
-NAME = "Louverwright_VentsAlongRidge"
 
 
 class VentsAlongRidge:
     """Brings the row of the selected vent, or of the only one, up to its number of vents, as one undo step."""
-
-    def GetResources(self) -> dict[str, str]:
-        """Icon, name and tooltip."""
-        return {"Pixmap": str(ICONS / "vents_along_ridge.svg"),
-                "MenuText": Qt.translate(NAME, "Vents along the ridge"),
-                "ToolTip": Qt.translate(NAME, "Show the vent as often as its property Vents says, spaced along its "
-                                              "RidgeLength; those beyond that number are taken away.")}
 
     def IsActive(self) -> bool:
         """Whether it is clear which vent is meant."""
@@ -40,7 +30,7 @@ class VentsAlongRidge:
             say(str(refusal))
             return
         if not changed and vent.Vents == 1:
-            say(Qt.translate(NAME, "Vents is 1, so the vent stands alone. Set Vents to how many share the ridge, and "
+            say(tr("Vents is 1, so the vent stands alone. Set Vents to how many share the ridge, and "
                                    "RidgeLength to the ridge's unbroken length; then run this command again."))
 
 
@@ -52,7 +42,7 @@ def vents_along_ridge(vent: FreeCAD.DocumentObject) -> bool:
     if not UNDOES_LINKS:
         return update_row(vent)
     document = vent.Document
-    document.openTransaction(Qt.translate(NAME, "Vents along the ridge"))
+    document.openTransaction(tr("Vents along the ridge"))
     try:
         changed = update_row(vent)
     except BaseException:

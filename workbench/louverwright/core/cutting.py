@@ -79,8 +79,7 @@ def board_of(member: Member) -> tuple[Placement, Board]:
 
     Raises LayoutError when the planes do not leave one bounded piece.
     """
-    local = [replace(trim, planes=tuple(member.frame.local_plane(p) for p in trim.planes)) for trim in member.trims]
-    convex, singles, wastes = _trimmed(member, local)
+    convex, singles, wastes = _trimmed(member, _local(member))
     sawn: Solid = (convex,)
     for trim in (trim for trim in wastes if trim.kind == NOTCH):
         sawn = remove(sawn, trim.planes, trim.name)
@@ -99,6 +98,23 @@ def board_of(member: Member) -> tuple[Placement, Board]:
         Cut(BORE, name, bore=placement.local_bore(bore)) for name, bore in member.bores)
     cuts = tuple(sorted(cuts, key=lambda cut: CUT_ORDER.index(cut.kind)))
     return placement, Board(*size, cuts)
+
+
+def body_of(member: Member) -> Solid:
+    """The cells of a trimmed stick in its own frame, bores apart; () where nothing is left: a shape to look at, no cuts.
+
+    Raises LayoutError when a single plane takes all of it.
+    """
+    convex, _, wastes = _trimmed(member, _local(member))
+    body: Solid = (convex,)
+    for trim in wastes:
+        body = remove(body, trim.planes, trim.name)
+    return body
+
+
+def _local(member: Member) -> list[Trim]:
+    """What trims a stick, in its own frame."""
+    return [replace(trim, planes=tuple(member.frame.local_plane(p) for p in trim.planes)) for trim in member.trims]
 
 
 def _trimmed(member: Member, trims: list[Trim]) -> tuple[Cell, list[Trim], list[Trim]]:

@@ -136,6 +136,12 @@ def set_results(obj: FreeCAD.DocumentObject, values: Mapping[str, Any]) -> None:
 # ---- reading
 
 
+def expressions_of(obj: FreeCAD.DocumentObject) -> dict[str, str]:
+    """The expressions that drive parameters, by the parameters' names."""
+    bound = {path.lstrip("."): text for path, text in obj.ExpressionEngine}
+    return {row.name: bound[row.property_name] for row in PARAMETERS if row.property_name in bound}
+
+
 def values_of(obj: FreeCAD.DocumentObject) -> dict[str, Any]:
     """Every parameter's value (mm, degrees), for ``checked_spec``.
 

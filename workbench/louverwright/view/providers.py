@@ -6,6 +6,7 @@ from __future__ import annotations
 from typing import Any
 
 import FreeCAD
+import FreeCADGui
 
 from ..features.proxy import Proxy
 from ..features.vent import delete_parts, is_vent
@@ -42,6 +43,13 @@ class VentView(View):
         """Shows the members of the group."""
         View.dress(view)
         view.DisplayMode = "Group"
+
+    def doubleClicked(self, view: Any) -> bool:
+        """Opens the vent's panel."""
+        FreeCADGui.Selection.clearSelection()
+        FreeCADGui.Selection.addSelection(view.Object)
+        FreeCADGui.runCommand("Louverwright_EditVent", 0)
+        return True
 
     def onDelete(self, view: Any, sub_names: Any) -> bool:
         """Takes along all that belongs to the vent, and nothing else."""

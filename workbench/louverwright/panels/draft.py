@@ -1,0 +1,87 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The values that a panel is changing, and what follows from them.  Knows no widgets and no document."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any
+
+from ..core.checks import checked_spec
+from ..core.cutting import LayoutError
+from ..core.figures import figures
+from ..core.outline import Outline, outlines
+from ..core.parameters import BY_NAME, PAPER, defaults
+from ..core.resolved import resolved
+from ..core.spec import Finding, Spec, SpecError, make_spec
+from ..core.stock import StockList, StockListError
+from ..core.units import LengthStyle
+from ..places import stock_list
+
+#: What values that do not go together may come to before they are checked.
+NO_PICTURE = (SpecError, StockListError, LayoutError, ValueError, ArithmeticError)
+
+
+@dataclass(frozen=True)
+class Outcome:
+    """What a check came to: every finding, or figures and what automatic parameters came out as."""
+
+    findings: tuple[Finding, ...] = ()
+    figures: Mapping[str, Any] = field(default_factory=dict)
+    resolved: Mapping[str, float] = field(default_factory=dict)
+    spec: Spec | None = None
+
+
+class Draft:
+    """Parameter values (mm, degrees) over the defaults, those that were changed, and texts that could not be read."""
+
+    def __init__(self, values: Mapping[str, Any], folder: Path | None = None) -> None:
+        self.values: dict[str, Any] = {**defaults(), **values}
+        self.folder = folder
+        self.changed: dict[str, Any] = {}
+        self.unread: dict[str, str] = {}
+
+    def put(self, name: str, value: Any) -> None:
+        """Takes a value as it was read."""
+        self.unread.pop(name, None)
+        self.values[name] = value
+        self.changed[name] = value
+
+    def put_unread(self, name: str, why: str) -> None:
+        """Takes note that a text was no value; the last good one stays."""
+        self.unread[name] = why
+
+    @property
+    def stock(self) -> StockList:
+        """The stock list in use.  Raises StockListError."""
+        return stock_list(self.values["stock_list"] or "us", self.folder)
+
+    @property
+    def style(self) -> LengthStyle:
+        """How lengths are written in the fields: in the vent's own unit of paper, finely."""
+        system = self.values["paper_units"]
+        return LengthStyle("mm", 0.1) if system == "mm" else LengthStyle(system, 64)
+
+    def picture(self) -> tuple[Outline, ...] | None:
+        """Every piece as it would stand, quickly; None for values that make no vent."""
+        try:
+            return outlines(self._plain_spec())
+        except NO_PICTURE:
+            return None    # the check, which follows, says why
+
+    def _plain_spec(self) -> Spec:
+        """The spec with all that only stands on paper at its default.  Raises SpecError or StockListError."""
+        shaping = {name: value for name, value in self.values.items() if BY_NAME[name].scope != PAPER}
+        return make_spec(shaping, self.stock)
+
+    def outcome(self) -> Outcome:
+        """Checks all values together; texts that could not be read are findings like others."""
+        unread = tuple(Finding("unread", name, "", why.rstrip("."), "") for name, why in self.unread.items())
+        try:
+            spec = checked_spec(self.values, self.stock)
+        except SpecError as error:
+            return Outcome((*unread, *error.findings))
+        except StockListError as error:
+            return Outcome((*unread, Finding("stock list", "stock_list", "", str(error).rstrip("."), "")))
+        return Outcome(unread, figures(spec), resolved(spec), spec)

@@ -1,0 +1,211 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""The panel of a vent, new or old: main dimensions first, the rest in groups, and what follows from them, live."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Any
+
+import FreeCAD
+import FreeCADGui
+from PySide import QtCore, QtGui
+
+from ..core.parameters import BY_NAME, JOB, MEASURED, PARAMETERS, SHOP, Parameter
+from ..core.stock import StockList, StockListError
+from ..core.survey import Survey
+from ..features.language import tr
+from ..view.in_view import Picture
+from .draft import Draft, Outcome
+from .fields import Field, make_field
+from .results import Results
+from .section import Section
+from .survey_box import SurveyBox
+
+#: The dimensions that a vent is begun with, in the order of asking.
+MAIN = ("pitch_left", "pitch_right", "ridge_length", "vents", "width", "base_height", "louver_height", "sides", "slat_angle",
+        "roof_form", "roof_pitch", "overhang", "cladding", "paper_units")
+#: How long values rest before they are checked (ms): a check takes longer than a picture.
+REST = 250
+#: A change of these has stock chosen, or lengths written, otherwise.
+RELISTING = ("stock_list", "paper_units")
+
+
+class VentPanel:
+    """FreeCAD's task panel of a vent.  ``accepted`` gets the draft; what it raises is told and keeps the panel open."""
+
+    def __init__(self, title: str, draft: Draft, picture: Picture, placement: FreeCAD.Placement,
+                 accepted: Callable[[Draft], None], closed: Callable[[bool], None],
+                 locked: Mapping[str, str] | None = None) -> None:
+        self.draft, self.picture, self.placement = draft, picture, placement
+        self.accepted, self.closed, self.locked = accepted, closed, locked or {}
+        self.fields: dict[str, list[Field]] = {}
+        self.outcome = Outcome()
+        self.results = Results()
+        self.results.asked.connect(self.go_to)
+        self.sections: dict[str, Section] = {}
+        self.form = self._main(title)
+        self.drawing = self._timer(0, self.draw)
+        self.checking = self._timer(REST, self.check)
+        self.draw()
+        self.check()
+
+    @staticmethod
+    def _timer(rest: int, action: Callable[[], None]) -> QtCore.QTimer:
+        timer = QtCore.QTimer()
+        timer.setSingleShot(True)
+        timer.setInterval(rest)
+        timer.timeout.connect(action)
+        return timer
+
+    # ---- building
+
+    def _main(self, title: str) -> QtGui.QWidget:
+        form = QtGui.QWidget()
+        form.setWindowTitle(title)
+        box = QtGui.QVBoxLayout(form)
+        box.setSpacing(4)
+        box.addWidget(self.results.findings)
+        self._section(box, tr("Main dimensions"), MAIN, True)
+        box.addWidget(Section(tr("What follows"), lambda form: form.addRow(self.results), True))
+        survey = Section(tr("Measured on the roof"), self._fill_survey)
+        self.sections["survey"] = survey
+        box.addWidget(survey)
+        for group, names in groups().items():
+            self._section(box, tr(group), names)
+        box.addStretch(1)
+        return form
+
+    def _section(self, box: QtGui.QVBoxLayout, title: str, names: tuple[str, ...], opened: bool = False) -> None:
+        section = Section(title, lambda form: self._fill(form, names), opened)
+        for name in names:
+            self.sections.setdefault(name, section)
+        box.addWidget(section)
+
+    def _fill(self, form: QtGui.QFormLayout, names: tuple[str, ...]) -> None:
+        for name in names:
+            field = self._field(BY_NAME[name])
+            form.addRow(field.label(), field)
+
+    def _field(self, row: Parameter) -> Field:
+        field = make_field(row, self.draft.style, self._stock())
+        field.show_value(self.draft.values[row.name], self.draft.style)
+        field.show_resolved(self.outcome.resolved.get(row.name), self.draft.style)
+        if row.name in self.locked:
+            field.lock(tr("Set by the expression {text}", text=self.locked[row.name]))
+        field.changed.connect(lambda value: self.put(row.name, value, field))
+        field.unread.connect(lambda why: self.put_unread(row.name, why))
+        self.fields.setdefault(row.name, []).append(field)
+        return field
+
+    def _fill_survey(self, form: QtGui.QFormLayout) -> None:
+        box = SurveyBox("mm" if self.draft.style.system == "mm" else "in")
+        box.measured.connect(self.take_survey)
+        form.addRow(box)
+
+    # ---- changing
+
+    def put(self, name: str, value: Any, source: Field | None = None) -> None:
+        """Takes a value; other fields of the same parameter follow, the picture at once, the check when values rest."""
+        self.draft.put(name, value)
+        for field in self.fields.get(name, []):
+            if field is not source:
+                field.show_value(value, self.draft.style)
+        if name in RELISTING:
+            self._write_anew()
+        self.drawing.start()
+        self.checking.start()
+
+    def put_unread(self, name: str, why: str) -> None:
+        """Takes note of a text that is no value."""
+        self.draft.put_unread(name, why)
+        self.checking.start()
+
+    def take_survey(self, survey: Survey) -> None:
+        """Pitches, what they may be off by, and how they were measured, from the readings."""
+        for name, value in (("pitch_left", survey.pitch_left), ("pitch_right", survey.pitch_right),
+                            ("pitch_error", survey.error), ("survey_note", survey.words)):
+            if name not in self.locked:
+                self.put(name, value)
+
+    def _write_anew(self) -> None:
+        """All fields in another unit, or with the stock of another list."""
+        stock = self._stock()
+        for name, fields in self.fields.items():
+            for field in fields:
+                field.relist(stock)
+                field.show_value(self.draft.values[name], self.draft.style)
+
+    def _stock(self) -> StockList | None:
+        try:
+            return self.draft.stock
+        except StockListError:
+            return None    # the check tells of it
+
+    # ---- showing
+
+    def draw(self) -> None:
+        """The picture of the values as they are; what makes no vent leaves the last one."""
+        pieces = self.draft.picture()
+        if pieces is not None:
+            self.picture.show(pieces, self.placement)
+
+    def check(self) -> None:
+        """Figures and findings of the values as they are."""
+        self.checking.stop()
+        self.outcome = self.draft.outcome()
+        self.results.show_outcome(self.outcome, self.draft.style)
+        wrong = {finding.field: finding.sentence for finding in self.outcome.findings}
+        for name, fields in self.fields.items():
+            for field in fields:
+                field.mark(wrong.get(name, ""))
+                if self.outcome.spec is not None:
+                    field.show_resolved(self.outcome.resolved.get(name), self.draft.style)
+
+    def go_to(self, name: str) -> None:
+        """Opens the section that has a parameter's field and puts the cursor there."""
+        if name in self.sections:
+            self.sections[name].set_open(True)
+        for field in self.fields.get(name, [])[:1]:
+            field.setFocus()
+
+    # ---- FreeCAD's side
+
+    def getStandardButtons(self) -> int:
+        """OK and Cancel."""
+        buttons = QtGui.QDialogButtonBox.Ok | QtGui.QDialogButtonBox.Cancel
+        return int(getattr(buttons, "value", buttons))
+
+    def accept(self) -> bool:
+        """Takes the values over, if they make a vent; else the findings are in sight and the panel stays."""
+        self.check()
+        if self.outcome.findings:
+            self.go_to(self.outcome.findings[0].field)
+            return False
+        self.close(True)
+        self.accepted(self.draft)
+        return True
+
+    def reject(self) -> bool:
+        """Leaves everything as it was."""
+        self.close(False)
+        return True
+
+    def close(self, taken: bool) -> None:
+        """Takes the panel and its picture away."""
+        self.drawing.stop()
+        self.checking.stop()
+        self.picture.close()
+        FreeCADGui.Control.closeDialog()
+        self.closed(taken)
+
+
+def groups() -> dict[str, tuple[str, ...]]:
+    """The parameters that are not among the main ones, by their groups, in the table's order; seldom used ones last."""
+    found: dict[str, list[str]] = {}
+    for row in PARAMETERS:
+        if row.name not in MAIN:
+            found.setdefault(row.group, []).append(row.name)
+    late = {BY_NAME["frame_stock"].group, MEASURED, SHOP, JOB}
+    order = sorted(found, key=lambda group: group in late)
+    return {group: tuple(found[group]) for group in order}
+

@@ -1,0 +1,89 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""Pieces drawn straight into the 3D view, without document objects: a picture that goes with what shows it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from typing import Any
+
+import FreeCAD
+from pivy import coin
+
+from ..core.geometry import Vec
+from ..core.outline import Outline
+from .colours import Look, look_of
+
+
+def no_shift(_: Outline) -> Vec:
+    """Every piece where it stands."""
+    return (0.0, 0.0, 0.0)
+
+
+class Scene:
+    """The pieces of one vent under one node; ``show`` may be called as often as a hand moves."""
+
+    def __init__(self) -> None:
+        self.root = coin.SoSeparator()
+        self.place = coin.SoTransform()
+        pick = coin.SoPickStyle()
+        pick.style = coin.SoPickStyle.UNPICKABLE
+        hints = coin.SoShapeHints()
+        hints.vertexOrdering = coin.SoShapeHints.COUNTERCLOCKWISE
+        hints.shapeType = coin.SoShapeHints.SOLID
+        for node in (pick, self.place, hints):
+            self.root.addChild(node)
+        self._kinds: dict[str, _Faces] = {}
+
+    def move(self, placement: FreeCAD.Placement) -> None:
+        """Puts the vent in its place (global)."""
+        self.place.translation.setValue(*placement.Base)
+        self.place.rotation.setValue(*placement.Rotation.Q)
+
+    def show(self, pieces: Iterable[Outline], shift: Callable[[Outline], Vec] = no_shift) -> None:
+        """Draws these pieces, each moved by its ``shift`` (mm, assembly frame), and no others."""
+        by_kind: dict[str, list[Outline]] = {}
+        for piece in pieces:
+            by_kind.setdefault(piece.kind, []).append(piece)
+        for kind in {*by_kind, *self._kinds}:
+            if kind not in self._kinds:
+                self._kinds[kind] = _Faces(look_of(kind))
+                self.root.addChild(self._kinds[kind].root)
+            self._kinds[kind].show(by_kind.get(kind, []), shift)
+
+
+class _Faces:
+    """The faces of one kind: one node for all its pieces, so that a frame costs few calls."""
+
+    def __init__(self, look: Look) -> None:
+        self.root = coin.SoSeparator()
+        material = coin.SoMaterial()
+        material.diffuseColor.setValue(*look.colour)
+        material.transparency.setValue(look.transparency / 100.0)
+        self.points, self.faces, self.lines = coin.SoCoordinate3(), coin.SoIndexedFaceSet(), coin.SoIndexedLineSet()
+        drawn = coin.SoBaseColor()
+        drawn.rgb.setValue(*(0.45 * part for part in look.colour))
+        for node in (self.points, material, self.faces, drawn, self.lines):
+            self.root.addChild(node)
+
+    def show(self, pieces: Sequence[Outline], shift: Callable[[Outline], Vec]) -> None:
+        points: list[Vec] = []
+        faces: list[int] = []
+        lines: list[int] = []
+        for piece in pieces:
+            dx, dy, dz = shift(piece)
+            for face in piece.faces:
+                first = len(points)
+                points.extend((x + dx, y + dy, z + dz) for x, y, z in face)
+                ring = range(first, len(points))
+                faces.extend((*ring, -1))
+                lines.extend((*ring, first, -1))
+        _fill(self.points.point, points)
+        _fill(self.faces.coordIndex, faces)
+        _fill(self.lines.coordIndex, lines)
+
+
+def _fill(many: Any, values: Sequence[Any]) -> None:
+    """All values of a Coin field of many values."""
+    many.setNum(len(values))
+    if values:
+        many.setValues(0, len(values), values)
