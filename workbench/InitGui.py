@@ -7,6 +7,8 @@ FreeCAD runs this text inside a function, without __file__: what a method needs,
 import FreeCADGui
 
 from louverwright.commands.register import register
+from louverwright.panels.preferences_page import PreferencesPage
+from louverwright.places import ICONS
 from louverwright.view.attach import start
 
 
@@ -38,4 +40,6 @@ class LouverwrightWorkbench(FreeCADGui.Workbench):
 # At once: macros, other workbenches and opened files may bring vents before ours is chosen.
 start()
 register()
+FreeCADGui.addIconPath(str(ICONS))
+FreeCADGui.addPreferencePage(PreferencesPage, "Louverwright")
 FreeCADGui.addWorkbench(LouverwrightWorkbench())

@@ -17,7 +17,9 @@ sys.path.append(str(Path(__file__).resolve().parents[1] / "host"))
 from vents import model, not_settled
 
 from louverwright.commands.edit_vent import change_vent, edit
+from louverwright.features.preferences import GROUP, preferred
 from louverwright.features.vent import make_vent
+from louverwright.panels.preferences_page import PreferencesPage
 from louverwright.view.in_view import graph_of
 
 NEW, EDIT = "Louverwright_NewVent", "Louverwright_EditVent"
@@ -264,3 +266,58 @@ def test_a_change_that_is_refused_is_taken_back():
     with pytest.raises(SpecError):
         change_vent(vent, {"vents": 3, "width": 900.0})    # no ridge to stand on
     assert vent.Vents == 1
+
+
+# ---- preferences
+
+
+@pytest.fixture
+def fresh_preferences():
+    group = FreeCAD.ParamGet(GROUP)
+    group.Clear()
+    yield group
+    group.Clear()
+
+
+def test_new_vents_begin_with_what_is_preferred(fresh_preferences):
+    page = PreferencesPage()
+    page.loadSettings()
+    page.page.fields["paper_units"].changed.emit("in")
+    page.page.fields["saw_tilt"].changed.emit(47.0)
+    page.page.fields["inch_fraction"].changed.emit(32)
+    page.saveSettings()
+    document = opened()
+    assert widget("Width").edit.text() == '35 7/16"'
+    press_ok()
+    vent = document.Vent
+    assert (vent.PaperUnits, vent.SawTilt.Value, vent.InchFraction) == ("in", 47.0, 32)
+    page = PreferencesPage()
+    page.loadSettings()
+    page.page.fields["paper_units"].changed.emit("mm")
+    page.saveSettings()
+    assert (vent.PaperUnits, preferred()) == ("in", {"saw_tilt": 47.0, "inch_fraction": 32})
+
+
+def test_a_preference_that_cannot_be_is_told_of_and_left_out(fresh_preferences):
+    fresh_preferences.SetFloat("saw_tilt", 300.0)
+    fresh_preferences.SetString("paper_units", "cubit")
+    assert preferred() == {}
+
+
+def test_the_preferences_page_is_among_freecads_own(fresh_preferences, shot):
+    seen = []
+
+    def look():
+        dialog = QtGui.QApplication.activeModalWidget()
+        if dialog is None:
+            return
+        timer.stop()
+        seen.extend(each.objectName() for each in dialog.findChildren(QtGui.QWidget) if each.objectName() == "SawKerf")
+        shot("preferences")
+        dialog.reject()
+
+    timer = QtCore.QTimer()
+    timer.timeout.connect(look)
+    timer.start(300)
+    FreeCADGui.showPreferences("Louverwright", 0) if hasattr(FreeCADGui, "showPreferences") else run("Std_DlgPreferences")
+    assert seen == ["SawKerf"]

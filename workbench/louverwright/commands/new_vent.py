@@ -10,6 +10,7 @@ import FreeCADGui
 
 from ..features.language import tr
 from ..features.model import REFUSALS, folder_of_document
+from ..features.preferences import preferred
 from ..features.row import update_row
 from ..features.standing import global_placement
 from ..features.vent import make_vent
@@ -41,7 +42,7 @@ def open_panel(document: FreeCAD.Document, own_document: bool = False) -> VentPa
 
     def accepted(draft: Draft) -> None:
         try:
-            new_vent(document, **draft.changed)
+            new_vent(document, **draft.wanted)
         except REFUSALS as refusal:
             say(str(refusal))
             return
@@ -53,7 +54,8 @@ def open_panel(document: FreeCAD.Document, own_document: bool = False) -> VentPa
 
     part = active_part()
     inside = global_placement(part) if part is not None and part.Document is document else FreeCAD.Placement()
-    panel = VentPanel(tr("New vent"), Draft({}, folder_of_document(document)), Picture(document), inside, accepted, closed)
+    draft = Draft(preferred(), folder_of_document(document))
+    panel = VentPanel(tr("New vent"), draft, Picture(document), inside, accepted, closed)
     FreeCADGui.Control.showDialog(panel)
     show(empty)
     return panel

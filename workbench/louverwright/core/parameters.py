@@ -295,6 +295,7 @@ PARAMETERS: tuple[Parameter, ...] = (
               20.0, 300.0, scope=PAPER),
     Parameter("saw_crosscut", LENGTH, SHOP, 305.0, "Widest stock that your saw crosscuts.", 80.0, 3_000.0,
               scope=PAPER),
+    Parameter("saw_kerf", LENGTH, SHOP, 3.2, "Width of your saw's cut.", 0.5, 8.0, scope=PAPER),
     Parameter("shortest_piece", LENGTH, SHOP, 200.0, "Shortest piece that you let your saw cut without a holder.",
               50.0, 600.0, scope=PAPER),
 )

@@ -122,7 +122,7 @@ def make_spec(values: Mapping[str, Any], stock: StockList) -> Spec:
     full = {**defaults(), **{name: value for name, value in values.items() if name in BY_NAME}}
     chosen: dict[str, Any] = {}
     for row in PARAMETERS:
-        wrong = _stock(row, full[row.name], stock, chosen) if row.kind == STOCK else _plain(row, full[row.name])
+        wrong = _stock(row, full[row.name], stock, chosen) if row.kind == STOCK else plain_finding(row, full[row.name])
         if wrong:
             findings.append(wrong)
         elif row.kind != STOCK:
@@ -152,8 +152,8 @@ def _stock(row: Parameter, name: Any, stock: StockList, chosen: dict[str, Any]) 
     return None
 
 
-def _plain(row: Parameter, value: Any) -> Finding | None:
-    """The finding for a value that is of the wrong kind or out of its own limits."""
+def plain_finding(row: Parameter, value: Any) -> Finding | None:
+    """The finding for a value, of any row but stock's, that is of the wrong kind or out of its own limits."""
     if row.kind in (LENGTH, ANGLE, NUMBER, COUNT):
         return _number(row, value)
     if row.kind == CHOICE and value not in row.choices:

@@ -38,6 +38,7 @@ class Draft:
 
     def __init__(self, values: Mapping[str, Any], folder: Path | None = None) -> None:
         self.values: dict[str, Any] = {**defaults(), **values}
+        self.given = dict(values)
         self.folder = folder
         self.changed: dict[str, Any] = {}
         self.unread: dict[str, str] = {}
@@ -51,6 +52,11 @@ class Draft:
     def put_unread(self, name: str, why: str) -> None:
         """Takes note that a text was no value; the last good one stays."""
         self.unread[name] = why
+
+    @property
+    def wanted(self) -> dict[str, Any]:
+        """What a new vent is to be made with: what was given, and what was changed."""
+        return {**self.given, **self.changed}
 
     @property
     def stock(self) -> StockList:
