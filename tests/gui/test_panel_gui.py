@@ -285,6 +285,8 @@ def test_new_vents_begin_with_what_is_preferred(fresh_preferences):
     page.page.fields["paper_units"].changed.emit("in")
     page.page.fields["saw_tilt"].changed.emit(47.0)
     page.page.fields["inch_fraction"].changed.emit(32)
+    page.page.fields["inch_fraction"].changed.emit(33)
+    assert "Inch fraction is 33" in page.page.wrong.text()
     page.saveSettings()
     document = opened()
     assert widget("Width").edit.text() == '35 7/16"'

@@ -8,6 +8,7 @@ from typing import Any
 from PySide import QtGui
 
 from ..core.parameters import BY_NAME
+from ..core.spec import plain_finding
 from ..core.units import LengthStyle
 from ..features.language import tr
 from ..features.preferences import NAMES, keep, preferred
@@ -33,7 +34,8 @@ class Preferences:
         for name in NAMES:
             field = make_field(BY_NAME[name], PAGE, None)
             self.fields[name] = field
-            field.changed.connect(lambda value, name=name: self.values.__setitem__(name, value))
+            field.changed.connect(lambda value, name=name: self.put(name, value))
+            field.unread.connect(lambda why: self.wrong.setText(why))
             rows.addRow(field.label(), field)
         self.wrong = QtGui.QLabel()
         self.wrong.setWordWrap(True)
@@ -47,6 +49,13 @@ class Preferences:
         self.values.update(preferred())
         for name, field in self.fields.items():
             field.show_value(self.values[name], PAGE)
+
+    def put(self, name: str, value: Any) -> None:
+        """Takes a value that its parameter can have; any other is told of and not kept."""
+        wrong = plain_finding(BY_NAME[name], value)
+        self.wrong.setText(wrong.sentence if wrong else "")
+        if wrong is None:
+            self.values[name] = value
 
     def save(self) -> None:
         """Keeps what is shown."""
