@@ -118,6 +118,22 @@ def test_parameters_follow_a_spreadsheet(vent, document) -> None:
     assert not_settled(document) == []
 
 
+@pytest.mark.skipif(tuple(FreeCAD.Version()[:2]) < ("1", "0"), reason="FreeCAD has variable sets since 1.0")
+def test_parameters_follow_a_variable_set(vent, document) -> None:
+    sizes = document.addObject("App::VarSet", "Sizes")
+    sizes.addProperty("App::PropertyLength", "VentWidth", "Vent")
+    sizes.addProperty("App::PropertyAngle", "BarnPitch", "Barn")
+    sizes.VentWidth, sizes.BarnPitch = 1100.0, 30.0
+    assert status_after(vent, "Width", "Sizes.VentWidth") == "Valid"
+    assert status_after(vent, "PitchLeft", "Sizes.BarnPitch") == "Valid"
+    assert (vent.OverallWidth.Value, values_of(vent)["pitch_left"]) == (pytest.approx(1100.0), pytest.approx(30.0))
+    sizes.VentWidth = 1000.0
+    document.recompute()
+    assert vent.OverallWidth.Value == pytest.approx(1000.0)
+    assert vent.Shape.Volume == pytest.approx(sum(each.Shape.Volume for each in parts_of(vent)), rel=1e-9)
+    assert not_settled(document) == []
+
+
 @pytest.mark.parametrize("name", ["Width", "PitchLeft", "SlatCount", "WidthRule", "RidgeOffset"])
 def test_every_kind_of_number_takes_a_plain_expression(vent, document, name) -> None:
     text = {"Width": "2 * 500 mm", "PitchLeft": "30 deg + 2 deg", "SlatCount": "2 + 4", "WidthRule": "1 + 0.3",

@@ -11,7 +11,7 @@ import FreeCADGui
 
 from ..features.language import tr
 from ..features.migrations import refuse_newer
-from ..features.model import REFUSALS, folder_of_document
+from ..features.model import REFUSALS, folder_of_document, spec_of
 from ..features.properties import expressions_of, set_values, values_of
 from ..features.row import UNDOES_LINKS, update_row
 from ..features.standing import global_placement
@@ -67,6 +67,7 @@ def change_vent(vent: FreeCAD.DocumentObject, changed: Mapping[str, Any]) -> Non
     document.openTransaction(tr("Edit vent"))
     try:
         set_values(vent, changed)
+        spec_of(vent)
         document.recompute()
         if UNDOES_LINKS:
             update_row(vent)
