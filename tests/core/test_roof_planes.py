@@ -47,7 +47,7 @@ from louverwright.core.roof_planes import (
     slopes_of,
     two_slopes,
 )
-from louverwright.core.roof_search import RoofLost, find_again, ridge_at, roof_among, signature
+from louverwright.core.roof_search import RoofLost, alike, find_again, ridge_at, roof_among, signature
 
 CLOSE = 1e-9
 
@@ -150,7 +150,8 @@ def test_places_along_the_ridge() -> None:
     assert near(place.y, cross(place.z, place.x), CLOSE)
 
 
-@pytest.mark.parametrize(("along", "end", "past"), [(9200.0, BACK, "200 mm"), (-70.0, FRONT, "70 mm"), (4600.0, MIDDLE, "100 mm")])
+@pytest.mark.parametrize(("along", "end", "past"), [(9200.0, BACK, "200 mm"), (-70.0, FRONT, "70 mm"),
+                                                    (4600.0, MIDDLE, "100 mm")])
 def test_a_place_past_the_end_is_refused(along: float, end: str, past: str) -> None:
     with pytest.raises(RoofError, match=f"{past} past the end of the ridge, which is 9000 mm"):
         two_slopes(*gable(30.0, 30.0)).place(along, end)
@@ -207,8 +208,9 @@ def test_faces_of_two_objects_are_not_merged() -> None:
 
 def test_a_broken_ridge_is_its_longest_run_or_the_one_that_is_meant() -> None:
     left, right = gable(30.0, 30.0)
-    parts = [face([(x, 0.0, 0.0), (y, 0.0, 0.0), (y, 4000.0, -4000.0 * tan(radians(30.0))),
-                   (x, 4000.0, -4000.0 * tan(radians(30.0)))], n) for n, (x, y) in enumerate([(0.0, 2500.0), (3000.0, 9000.0)])]
+    low = -4000.0 * tan(radians(30.0))
+    parts = [face([(x, 0.0, 0.0), (y, 0.0, 0.0), (y, 4000.0, low), (x, 4000.0, low)], number)
+             for number, (x, y) in enumerate([(0.0, 2500.0), (3000.0, 9000.0)])]
     (broken,) = merged(parts)
     assert two_slopes(broken, right).ridge_length == pytest.approx(6000.0)
     assert two_slopes(broken, right, (1000.0, 0.0, 0.0)).ridge_length == pytest.approx(2500.0)
@@ -326,8 +328,9 @@ def test_two_ridges_of_one_length_are_not_guessed_between() -> None:
 def test_a_gambrel_has_its_ridge_between_the_upper_slopes() -> None:
     upper = gable(25.0, 25.0, span=2000.0)
     low = -2000.0 * tan(radians(25.0))
-    lower = [face([(0.0, 2000.0, low), (9000.0, 2000.0, low), (9000.0, 3200.0, low - 2000.0), (0.0, 3200.0, low - 2000.0)], 3),
-             face([(9000.0, -2000.0, low), (0.0, -2000.0, low), (0.0, -3200.0, low - 2000.0), (9000.0, -3200.0, low - 2000.0)], 4)]
+    eave = low - 2000.0
+    lower = [face([(0.0, 2000.0, low), (9000.0, 2000.0, low), (9000.0, 3200.0, eave), (0.0, 3200.0, eave)], 3),
+             face([(9000.0, -2000.0, low), (0.0, -2000.0, low), (0.0, -3200.0, eave), (9000.0, -3200.0, eave)], 4)]
     assert {each.number for each in roof_among([*lower, *upper]).slopes} == {1, 2}
 
 
@@ -414,3 +417,22 @@ def test_the_signature_is_short_and_plain() -> None:
     assert len(text) < 400
     told = json.loads(text)
     assert told["kind"] == RIDGE and len(told["slopes"]) == 2 and len(told["ridge"]) == 2
+
+
+def test_the_end_of_a_slab_is_no_slope() -> None:
+    """A board's end, cut square, looks up as well, and meets its face in an arris as long as the ridge."""
+    faces = gable(40.0, 40.0)
+    end = face([(9000.0, 0.0, 0.0), (0.0, 0.0, 0.0), (0.0, -100.0, -120.0), (9000.0, -100.0, -120.0)], 9)
+    assert roof_among([end, *faces]).slopes == tuple(faces)
+    assert ridge_at(faces[0].edges[0], [end, *faces]).slopes == tuple(faces)
+    with pytest.raises(RoofError, match="is level, as an eave is, and has one slope beside it"):
+        ridge_at(faces[0].edges[0], [end, faces[0]])
+
+
+def test_signatures_that_differ_in_the_last_figures_are_alike() -> None:
+    first = two_slopes(*gable(40.0, 18.0))
+    for origin, same in (((0.0, 0.0, 1e-6), True), ((0.0, 0.0, 1e-3), False)):
+        second = two_slopes(*gable(40.0, 18.0, frame=frame_at(0.0, origin)))
+        assert alike(kept(first), kept(second)) is same
+    assert not alike(kept(first), kept(first.turned()))
+    assert not alike(kept(first), kept(one_slope(first.left)))

@@ -30,10 +30,14 @@ from .roof_planes import (
 )
 from .survey import STEEPEST
 
+#: A plane that is narrower on the average, square to the ridge (mm), is the end of a slab, a ledge or a capping.
+NARROW = 300.0
 #: Of the largest plane's area: what a roof of one slope has at least, so that no ledge is taken for it.
 LEAST_SHARE = 0.25
 #: How far a slope may have turned about the plumb line to be found again (degrees).
 FOUND_TURN = 45.0
+#: Signatures whose numbers differ by less are of the same roof (mm, and lengths of 1).
+ALIKE = 1e-5
 
 # ---- which of many
 
@@ -41,8 +45,8 @@ FOUND_TURN = 45.0
 def ridges_among(slopes: Sequence[Patch], first: Patch | None = None) -> list[RoofPlanes]:
     """Every ridge that two of the slopes meet in (with ``first``: that it has part in, as the left one), best first.
 
-    Slopes that touch go before slopes that end short of the ridge, then the longest ridge.  A level plane has no part in
-    any, nor has a pair that ``two_slopes`` refuses.
+    Slopes that touch go before slopes that end short of the ridge, then the longest ridge.  A level or a narrow plane has
+    no part in any, nor has a pair that ``two_slopes`` refuses.
     """
     pairs = [(first, each) for each in slopes if each is not first] if first else combinations(slopes, 2)
     found = []
@@ -50,10 +54,16 @@ def ridges_among(slopes: Sequence[Patch], first: Patch | None = None) -> list[Ro
         if left.level or right.level or dot(left.fall, right.fall) > 0.0:
             continue
         try:
-            found.append(two_slopes(left, right))
+            ridge = two_slopes(left, right)
         except RoofError:    # most pairs of planes are no ridge
             continue
+        if not any(_narrow(each, ridge.ridge_length) for each in ridge.slopes):
+            found.append(ridge)
     return sorted(found, key=lambda roof: (gap_at_ridge(roof) > JOINED, -roof.ridge_length))
+
+
+def _narrow(slope: Patch, along: float) -> bool:
+    return slope.area < NARROW * along
 
 
 def gap_at_ridge(roof: RoofPlanes) -> float:
@@ -89,7 +99,7 @@ def ridge_at(edge: Edge, slopes: Sequence[Patch]) -> RoofPlanes:
     """The roof that has its ridge at an edge.  Raises RoofError for an eave, a verge, a hip, a valley or a break."""
     start, line = edge[0], unit(sub(edge[1], edge[0]))
     size, middle = length(sub(edge[1], edge[0])), scale(add(*edge), 0.5)
-    beside = [each for each in slopes if any(
+    beside = [each for each in slopes if not _narrow(each, size) and any(
         overlaps(runs_along(replace(each, edges=(side,)), start, line), [(0.0, size)])
         and max(length(cross(sub(p, start), line)) for p in side) <= JOINED for side in each.edges)]
     tilt = math.degrees(math.asin(min(1.0, abs(line[2]))))
@@ -123,7 +133,7 @@ def signature(roof: RoofPlanes, frames: Sequence[Placement]) -> str:
     slopes = []
     for each in roof.slopes:
         frame = frames[each.of]
-        slopes.append([each.of, _rounded(frame.local_direction(each.normal), 12), _rounded(frame.local_point(each.centre), 6)])
+        slopes.append([each.of, _rounded(frame.local_direction(each.normal), 9), _rounded(frame.local_point(each.centre), 6)])
     home = frames[roof.left.of]
     return json.dumps({"kind": roof.kind, "slopes": slopes, "ridge": [_rounded(home.local_point(p), 6) for p in roof.ridge]},
                       separators=(",", ":"))
@@ -131,6 +141,19 @@ def signature(roof: RoofPlanes, frames: Sequence[Placement]) -> str:
 
 def _rounded(v: Vec, digits: int) -> list[float]:
     return [round(x, digits) + 0.0 for x in v]
+
+
+def alike(first: str, second: str) -> bool:
+    """Whether two signatures are of the same roof, but for the last figures."""
+    a, b = _numbers(first), _numbers(second)
+    return len(a) == len(b) and all(abs(x - y) < ALIKE for x, y in zip(a, b, strict=True))
+
+
+def _numbers(text: str) -> list[float]:
+    """All numbers of a signature."""
+    told = json.loads(text)
+    return [*(x for of, normal, point in told["slopes"] for x in (of, *normal, *point)),
+            *(x for point in told["ridge"] for x in point)]
 
 
 def find_again(text: str, slopes: Sequence[Patch], frames: Sequence[Placement]) -> RoofPlanes:
