@@ -23,8 +23,8 @@ def load_freecad() -> None:
     home = Path(tempfile.mkdtemp(prefix="louverwright-profile-"))
     atexit.register(shutil.rmtree, home)
     os.environ["FREECAD_USER_HOME"] = str(make_profile(home))
-    # The PySide shim, and the modules without which Part.makeCompound crashes.
-    sys.path += [str(LIBRARY), str(SHARED / "Ext"), *map(str, sorted((SHARED / "Mod").iterdir()))]
+    # The PySide shim, and the modules without which Part.makeCompound crashes; PartDesign is found in the folder of all.
+    sys.path += [str(LIBRARY), str(SHARED / "Ext"), *map(str, sorted((SHARED / "Mod").iterdir())), str(SHARED / "Mod")]
     import FreeCAD  # noqa: F401
 
 
