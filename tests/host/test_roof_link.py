@@ -27,12 +27,11 @@ from louverwright.features.roof_link import (
 from louverwright.features.roof_reading import (
     RoofError,
     RoofPick,
-    container_placement,
-    in_container,
     placement_on,
     read_roof,
     turned,
 )
+from louverwright.features.standing import container_placement, in_container
 
 COUNTS: dict[str, int] = {}
 

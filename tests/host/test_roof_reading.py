@@ -17,13 +17,13 @@ from louverwright.features.roof_reading import (
     RoofError,
     RoofLost,
     RoofPick,
-    in_container,
     picks_of,
     placement_on,
     read_again,
     read_roof,
     turned,
 )
+from louverwright.features.standing import in_container
 from louverwright.features.vent import make_vent
 
 DEGREES, MM = 1e-6, 1e-6

@@ -23,7 +23,8 @@ import FreeCAD
 
 from ..core.roof_search import alike
 from .properties import PLAIN, Row, ensure, result_row
-from .roof_reading import RoofError, RoofPick, RoofReading, containers, read_again
+from .roof_reading import RoofError, RoofPick, RoofReading, read_again
+from .standing import containers
 
 GROUP = "Barn roof"
 WHERE, FOLLOWS, SIGNATURE = "Roof", "RoofFollows", "RoofSignature"

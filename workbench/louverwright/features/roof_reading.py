@@ -36,6 +36,7 @@ from ..core.roof_planes import (
 from ..core.roof_search import find_again, ridge_at, ridges_among, roof_among, signature
 from ..core.survey import STEEPEST
 from .shapes import freecad_placement
+from .standing import container_placement
 
 _NEEDED = "Pick two slopes, the ridge, one slope, or the whole roof"
 _ELEMENT = re.compile(r"(Face|Edge)([1-9]\d*)")
@@ -126,35 +127,6 @@ def placement_on(planes: RoofPlanes, along: float = 0.0, from_end: str = MIDDLE,
     ``left`` is the vent's ridge offset, if it stands astride the ridge.
     """
     return freecad_placement(planes.place(along, from_end, left))
-
-
-# ---- containers
-
-
-def containers(obj: FreeCAD.DocumentObject) -> list[FreeCAD.DocumentObject]:
-    """The parts, bodies and other containers with a placement that an object stands in, innermost first."""
-    found = []
-    group = obj.getParentGeoFeatureGroup()
-    while group is not None:
-        found.append(group)
-        group = group.getParentGeoFeatureGroup()
-    return found
-
-
-def container_placement(obj: FreeCAD.DocumentObject) -> FreeCAD.Placement:
-    """The global placement of the frame that an object's own placement counts in.
-
-    Multiplied up here, for FreeCAD's own question is deprecated, and not to be asked while a document is recomputed.
-    """
-    place = FreeCAD.Placement()
-    for group in containers(obj):
-        place = group.Placement.multiply(place)
-    return place
-
-
-def in_container(obj: FreeCAD.DocumentObject, place: FreeCAD.Placement) -> FreeCAD.Placement:
-    """A global placement as an object's own has to be, for the containers that it stands in."""
-    return container_placement(obj).inverse().multiply(place)
 
 
 # ---- from picks to objects

@@ -18,6 +18,7 @@ from ..core.figures import figures
 from ..core.kinds import KINDS, STAGES
 from ..core.layout import layout
 from ..core.parameters import PARAMETERS
+from ..core.roof_planes import RoofError
 from ..core.spec import Spec
 from ..places import stock_list
 from .hooks import announce
@@ -25,6 +26,7 @@ from .model import REFUSALS, WORDS, folder_of_document, keys_of, spec_of
 from .part_kind import make_part_kind
 from .properties import ensure, ensure_properties, names_of, result_row, set_results, set_values
 from .proxy import Proxy
+from .seat import ensure_seat_properties, moved_by_hand, read_from_roof, take_seat
 from .shapes import piece_shapes
 
 GROUP_EXTENSION = "App::GeoFeatureGroupExtensionPython"
@@ -43,14 +45,22 @@ class Vent(Proxy):
     """The whole vent."""
 
     def execute(self, obj: FreeCAD.DocumentObject) -> None:
-        """Makes shape and results anew.  Raises one of ``model.REFUSALS``, whose text becomes the object's status.
+        """Reads the roof, makes shape and results anew.
 
-        What is refused leaves the last good shape and results in place.
+        What is refused leaves the last good shape and results in place.  Raises one of ``model.REFUSALS``, or RoofError,
+        whose text becomes the object's status.
         """
+        lost, reading = None, None
+        try:
+            reading = read_from_roof(obj)
+        except RoofError as error:
+            lost = error    # the vent is made as it last was; that it has no roof is said at the end
         obj.ValuesKey = values_key(obj)
         try:
             spec = spec_of(obj)
-        except REFUSALS as refusal:
+            if reading is not None:
+                take_seat(obj, reading, spec)
+        except (*REFUSALS, RoofError) as refusal:
             raise refusal.with_traceback(None) from None  # the report view would show the way through the program
         key = keys_of(spec)[""]
         if key != obj.ModelKey:
@@ -58,13 +68,19 @@ class Vent(Proxy):
             obj.ModelKey = key
         set_results(obj, figures(spec))
         touch_stale(obj, spec)
+        if lost is not None:
+            raise lost.with_traceback(None)
 
     def onChanged(self, obj: FreeCAD.DocumentObject, name: str) -> None:
         """Has the parts look again when a parameter has changed, so that one recompute does it all.
 
         FreeCAD sets some properties that have an expression anew each time, with the same value.
         """
-        if name not in SHAPING or obj.Document.Restoring or obj.Document.Transacting:
+        if obj.Document.Restoring or obj.Document.Transacting:
+            return
+        if name == "Placement":
+            moved_by_hand(obj)
+        if name not in SHAPING:
             return
         if getattr(obj, "ValuesKey", "") != values_key(obj):
             for part in parts_of(obj):
@@ -72,7 +88,7 @@ class Vent(Proxy):
 
     def onDocumentRestored(self, obj: FreeCAD.DocumentObject) -> None:
         """Gives a vent of an older document what it lacks."""
-        ensure_properties(obj)
+        ensure_all(obj)
         announce(obj)
 
 
@@ -83,6 +99,15 @@ class Stage(Proxy):
         """Gives a stage of an older document what it lacks."""
         ensure_stage_properties(obj)
         announce(obj)
+
+
+def ensure_all(vent: FreeCAD.DocumentObject) -> None:
+    """Every property of a vent, new or reopened; one that was not touched is not touched afterwards."""
+    touched = "Touched" in vent.State
+    ensure_properties(vent)
+    ensure_seat_properties(vent)
+    if not touched:
+        vent.purgeTouched()
 
 
 def ensure_stage_properties(obj: FreeCAD.DocumentObject) -> None:
@@ -160,7 +185,7 @@ def make_vent(document: FreeCAD.Document, **parameters: Any) -> FreeCAD.Document
     vent = document.addObject("Part::FeaturePython", "Vent")
     vent.addExtension(GROUP_EXTENSION)
     vent.Label = "Louvered vent"
-    ensure_properties(vent)
+    ensure_all(vent)
     set_values(vent, parameters)
     vent.Proxy = Vent()
     made = [vent, *_make_stages(vent)]

@@ -1,0 +1,137 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""A vent's seat on a roof that is drawn: its pitches and ridge are read from there, and it stands where it is told to.
+
+The vent reads the roof each time it is recomputed, so it follows.  A roof that is lost leaves the vent as it was; the
+sentence that says so becomes the vent's status.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+import FreeCAD
+
+from ..core.parameters import BY_NAME
+from ..core.roof_planes import BACK, FRONT, MIDDLE, RIDGE, RoofPlanes
+from ..core.row import end_distance
+from ..core.spec import Spec
+from .properties import Row, ensure, result_row
+from .roof_link import GROUP, ensure_roof_properties, follow, is_linked, link_to, unlink
+from .roof_reading import RoofReading, placement_on
+from .standing import in_container, same_place
+
+ALONG, END, TAKEN = "AlongRidge", "FromEnd", "SeatTaken"
+ENDS = (MIDDLE, BACK, FRONT)
+ROWS = (
+    Row("App::PropertyDistance", ALONG, GROUP, "On a roof that is drawn: how far along the ridge the vent's axis stands from "
+        "the end that FromEnd names. Several vents stand by EndDistance."),
+    Row("App::PropertyEnumeration", END, GROUP, "Where AlongRidge counts from: the middle of the ridge (towards the front), "
+        "its back end, or its front end, which the vent's +X axis looks at."),
+    result_row("App::PropertyPlacement", TAKEN, GROUP, "Where the vent stood when it last took its seat.", True),
+)
+#: The parameters that are read from the roof, and so not entered while there is one.
+READ = ("seat", "pitch_left", "pitch_right", "ridge_length")
+#: Values nearer than this are the same (mm, degrees): below what a reading is worth.
+SAME = 1e-9
+
+
+def ensure_seat_properties(vent: FreeCAD.DocumentObject) -> None:
+    """The properties of a vent, new or reopened, that may stand on a roof that is drawn."""
+    ensure_roof_properties(vent)
+    for row in ROWS:
+        if ensure(vent, row) and row.name == END:
+            setattr(vent, END, list(ENDS))
+    show_what_is_read(vent)
+
+
+def show_what_is_read(vent: FreeCAD.DocumentObject) -> None:
+    """Lets the property editor show, but not take, what the roof says."""
+    mode = ["ReadOnly"] if is_linked(vent) else []
+    for name in READ:
+        vent.setEditorMode(BY_NAME[name].property_name, mode)
+
+
+def values_read(planes: RoofPlanes) -> dict[str, Any]:
+    """The parameters (mm, degrees) that a roof gives; those that it does not, such as a ridge's length on one slope, are
+    missing."""
+    if planes.kind != RIDGE:
+        return {"seat": "one slope", "pitch_left": planes.pitch_left}
+    return {"seat": "ridge", "pitch_left": planes.pitch_left, "pitch_right": planes.pitch_right,
+            "ridge_length": planes.ridge_length}
+
+
+def stand_on(vent: FreeCAD.DocumentObject, reading: RoofReading, along: float = 0.0, end: str = MIDDLE) -> None:
+    """Has a vent stand on a roof from now on; it goes there when it is recomputed.
+
+    Raises RoofError, before anything is changed, for a roof that the vent cannot follow, or a place past the ridge's end.
+    """
+    placement_on(reading.planes, along, end)
+    link_to(vent, reading)
+    setattr(vent, ALONG, along)
+    setattr(vent, END, end)
+    show_what_is_read(vent)
+    vent.touch()
+
+
+def stand_free(vent: FreeCAD.DocumentObject) -> None:
+    """Sets a vent free of its roof: it stays where it is, and its pitches are entered again."""
+    unlink(vent)
+    show_what_is_read(vent)
+
+
+def read_from_roof(vent: FreeCAD.DocumentObject) -> RoofReading | None:
+    """In ``execute``: takes over what the roof says now; None for a vent that stands free.
+
+    A parameter that an expression drives is left to it.  Raises RoofError for a roof that is lost or has become none.
+    """
+    reading = follow(vent)
+    if reading is None:
+        return None
+    driven = {path.lstrip(".") for path, _ in vent.ExpressionEngine}
+    for name, value in values_read(reading.planes).items():
+        name = BY_NAME[name].property_name
+        if name not in driven:
+            _put(vent, name, value)
+    return reading
+
+
+def _put(vent: FreeCAD.DocumentObject, name: str, value: Any) -> None:
+    now = getattr(vent, name)
+    now = getattr(now, "Value", now)
+    if now != value if isinstance(value, str) else abs(now - value) > SAME:
+        setattr(vent, name, value)
+
+
+def take_seat(vent: FreeCAD.DocumentObject, reading: RoofReading, spec: Spec) -> None:
+    """In ``execute``: puts a vent in its place on the roof, several vents by their distance from the ridge's back end.
+
+    Raises RoofError for a place past the ridge's end.
+    """
+    along, end = getattr(vent, ALONG).Value, getattr(vent, END)
+    if spec.vents > 1:
+        along, end = end_distance(spec), BACK
+    left = spec.ridge_offset if reading.planes.kind == RIDGE else 0.0
+    place = in_container(vent, placement_on(reading.planes, along, end, left))
+    if not same_place(place, getattr(vent, TAKEN)) or not same_place(place, vent.Placement):
+        setattr(vent, TAKEN, place)
+        vent.Placement = place
+
+
+def moved_by_hand(vent: FreeCAD.DocumentObject) -> None:
+    """When a seated vent's placement has changed: what it was dragged along the ridge is kept, all else it will take back."""
+    taken = getattr(vent, TAKEN, None)
+    if taken is None or not is_linked(vent) or same_place(vent.Placement, taken):
+        return
+    way = taken.Rotation.multVec(FreeCAD.Vector(1.0, 0.0, 0.0)) * (vent.Placement.Base - taken.Base)
+    along = getattr(vent, ALONG).Value + (-way if getattr(vent, END) == FRONT else way)
+    setattr(vent, ALONG, _on_the_ridge(vent, along))
+
+
+def _on_the_ridge(vent: FreeCAD.DocumentObject, along: float) -> float:
+    """A distance held within the ridge's length, where that is known."""
+    total = vent.RidgeLength.Value
+    if not total:
+        return along
+    low, high = (-total / 2.0, total / 2.0) if getattr(vent, END) == MIDDLE else (0.0, total)
+    return min(max(along, low), high)
+
