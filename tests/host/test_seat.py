@@ -109,7 +109,7 @@ def test_it_follows_pitch_place_and_length(document, roof) -> None:
 
 @pytest.mark.parametrize("kind", ["site", "barn"])
 def test_it_follows_a_moved_part_from_inside_and_outside(document, kind) -> None:
-    site, path, frame = roofs.nested(document)
+    site, path, _ = roofs.nested(document)
     document.recompute()
     vent = seated(document, site, 1000.0, BACK, path)
     within = document.getObject("Barn") if kind == "barn" else site

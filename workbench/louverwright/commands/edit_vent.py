@@ -9,11 +9,13 @@ from typing import Any
 import FreeCAD
 import FreeCADGui
 
+from ..core.roof_planes import RoofError
 from ..features.language import tr
 from ..features.migrations import refuse_newer
 from ..features.model import REFUSALS, folder_of_document, spec_of
 from ..features.properties import expressions_of, set_values, values_of
 from ..features.row import UNDOES_LINKS, update_row
+from ..features.seat import Seat, seat_of, stand_free, stand_on
 from ..features.standing import global_placement
 from ..panels.draft import Draft
 from ..panels.vent_panel import VentPanel
@@ -47,26 +49,36 @@ def edit(vent: FreeCAD.DocumentObject) -> VentPanel | None:
 
     def accepted(draft: Draft) -> None:
         try:
-            change_vent(vent, draft.changed)
-        except REFUSALS as refusal:
+            change_vent(vent, draft.changed, draft.seat, draft.seat_changed)
+        except (*REFUSALS, RoofError) as refusal:
             say(str(refusal))
 
-    draft = Draft(values, folder_of_document(vent.Document))
+    draft, lost = Draft(values, folder_of_document(vent.Document)), ""
+    try:
+        draft.seat = seat_of(vent)
+    except RoofError as error:
+        lost = str(error)
     panel = VentPanel(vent.Label, draft, Picture(vent.Document, [vent]), global_placement(vent), accepted, lambda taken: None,
-                      expressions_of(vent))
+                      expressions_of(vent), lost)
     FreeCADGui.Control.showDialog(panel)
     return panel
 
 
-def change_vent(vent: FreeCAD.DocumentObject, changed: Mapping[str, Any]) -> None:
-    """Writes values into a vent in one transaction, the row of vents with it, which is taken back if it fails.
+def change_vent(vent: FreeCAD.DocumentObject, changed: Mapping[str, Any], seat: Seat | None = None,
+                seat_too: bool = False) -> None:
+    """Writes values, and a seat or none where that is asked for, into a vent in one transaction, the row of vents with it.
 
-    The row is left to its own command where FreeCAD cannot undo links.  Raises one of ``REFUSALS``.
+    It is taken back if it fails.  The row is left to its own command where FreeCAD cannot undo links.  Raises one of
+    ``REFUSALS``, or RoofError.
     """
     document = vent.Document
     document.openTransaction(tr("Edit vent"))
     try:
         set_values(vent, changed)
+        if seat_too and seat is not None:
+            stand_on(vent, seat.reading, seat.along, seat.end)
+        elif seat_too:
+            stand_free(vent)
         spec_of(vent)
         document.recompute()
         if UNDOES_LINKS:

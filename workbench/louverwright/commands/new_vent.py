@@ -8,10 +8,13 @@ from typing import Any
 import FreeCAD
 import FreeCADGui
 
+from ..core.roof_planes import RoofError
 from ..features.language import tr
 from ..features.model import REFUSALS, folder_of_document
 from ..features.preferences import preferred
+from ..features.roof_reading import RoofPick, picks_of, read_roof
 from ..features.row import update_row
+from ..features.seat import Seat, stand_on
 from ..features.standing import global_placement
 from ..features.vent import make_vent
 from ..panels.draft import Draft
@@ -42,8 +45,8 @@ def open_panel(document: FreeCAD.Document, own_document: bool = False) -> VentPa
 
     def accepted(draft: Draft) -> None:
         try:
-            new_vent(document, **draft.wanted)
-        except REFUSALS as refusal:
+            new_vent(document, draft.seat, **draft.wanted)
+        except (*REFUSALS, RoofError) as refusal:
             say(str(refusal))
             return
         show(empty)
@@ -55,20 +58,38 @@ def open_panel(document: FreeCAD.Document, own_document: bool = False) -> VentPa
     part = active_part()
     inside = global_placement(part) if part is not None and part.Document is document else FreeCAD.Placement()
     draft = Draft(preferred(), folder_of_document(document))
-    panel = VentPanel(tr("New vent"), draft, Picture(document), inside, accepted, closed)
+    picked = picks_of(FreeCADGui.Selection.getSelectionEx("", 0))
+    lost = _take_picked(draft, picked) if picked else ""
+    panel = VentPanel(tr("New vent"), draft, Picture(document), inside, accepted, closed, lost=lost, new=True)
     FreeCADGui.Control.showDialog(panel)
     show(empty)
     return panel
 
 
-def new_vent(document: FreeCAD.Document, **parameters: Any) -> FreeCAD.DocumentObject:
-    """A vent, or a row of them, in one transaction, which is taken back if it fails.  Raises one of ``REFUSALS``."""
+def _take_picked(draft: Draft, picked: tuple[RoofPick, ...]) -> str:
+    """Seats the new vent on what was selected before; why that is no roof, or ''."""
+    try:
+        draft.take_seat(Seat(read_roof(*picked)), new=True)
+    except RoofError as error:
+        return str(error)
+    FreeCADGui.Selection.clearSelection()
+    return ""
+
+
+def new_vent(document: FreeCAD.Document, seat: Seat | None = None, **parameters: Any) -> FreeCAD.DocumentObject:
+    """A vent, or a row of them, free or on a roof, in one transaction, which is taken back if it fails.
+
+    Raises one of ``REFUSALS``, or RoofError.
+    """
     document.openTransaction(tr("New vent"))
     try:
         vent = make_vent(document, **parameters)
         part = active_part()
         if part is not None and part.Document is document:
             part.addObject(vent)
+            document.recompute()
+        if seat is not None:
+            stand_on(vent, seat.reading, seat.along, seat.end)
             document.recompute()
         update_row(vent)
     except BaseException:

@@ -7,6 +7,7 @@ sentence that says so becomes the vent's status.
 
 from __future__ import annotations
 
+from dataclasses import dataclass, replace
 from typing import Any
 
 import FreeCAD
@@ -16,8 +17,17 @@ from ..core.roof_planes import BACK, FRONT, MIDDLE, RIDGE, RoofPlanes
 from ..core.row import end_distance
 from ..core.spec import Spec
 from .properties import Row, ensure, result_row
-from .roof_link import GROUP, ensure_roof_properties, follow, is_linked, link_to, unlink
-from .roof_reading import RoofReading, placement_on
+from .roof_link import (
+    GROUP,
+    SIGNATURE,
+    ensure_roof_properties,
+    follow,
+    is_linked,
+    link_to,
+    linked_picks,
+    unlink,
+)
+from .roof_reading import RoofReading, placement_on, read_again, turned
 from .standing import in_container, same_place
 
 ALONG, END, TAKEN = "AlongRidge", "FromEnd", "SeatTaken"
@@ -33,6 +43,36 @@ ROWS = (
 READ = ("seat", "pitch_left", "pitch_right", "ridge_length")
 #: Values nearer than this are the same (mm, degrees): below what a reading is worth.
 SAME = 1e-9
+
+
+@dataclass(frozen=True)
+class Seat:
+    """A roof that was read, and how far along its ridge from which end a vent stands (mm)."""
+
+    reading: RoofReading
+    along: float = 0.0
+    end: str = MIDDLE
+
+    @property
+    def limits(self) -> tuple[float, float]:
+        """The least and the most that ``along`` may be, the axis on the ridge (mm)."""
+        return limits(self.reading.planes.ridge_length, self.end)
+
+    def held(self) -> Seat:
+        """The same with its axis on the ridge."""
+        low, high = self.limits
+        return replace(self, along=min(max(self.along, low), high))
+
+    def counted_from(self, end: str) -> Seat:
+        """The same place, counted from another end."""
+        total = self.reading.planes.ridge_length
+        back = {BACK: self.along, FRONT: total - self.along, MIDDLE: total / 2.0 + self.along}[self.end]
+        return replace(self, end=end, along={BACK: back, FRONT: total - back, MIDDLE: back - total / 2.0}[end])
+
+    def turned(self) -> Seat:
+        """The same place, left and right exchanged, and with them back and front."""
+        back = self.counted_from(FRONT).along
+        return Seat(turned(self.reading), back, BACK).counted_from(self.end)
 
 
 def ensure_seat_properties(vent: FreeCAD.DocumentObject) -> None:
@@ -95,6 +135,14 @@ def read_from_roof(vent: FreeCAD.DocumentObject) -> RoofReading | None:
     return reading
 
 
+def seat_of(vent: FreeCAD.DocumentObject) -> Seat | None:
+    """The seat that a vent has; None for one that stands free.  Raises RoofError for a roof that is lost."""
+    if not is_linked(vent):
+        return None
+    reading = read_again(linked_picks(vent), getattr(vent, SIGNATURE))
+    return Seat(reading, getattr(vent, ALONG).Value, getattr(vent, END))
+
+
 def _put(vent: FreeCAD.DocumentObject, name: str, value: Any) -> None:
     now = getattr(vent, name)
     now = getattr(now, "Value", now)
@@ -130,8 +178,11 @@ def moved_by_hand(vent: FreeCAD.DocumentObject) -> None:
 def _on_the_ridge(vent: FreeCAD.DocumentObject, along: float) -> float:
     """A distance held within the ridge's length, where that is known."""
     total = vent.RidgeLength.Value
-    if not total:
-        return along
-    low, high = (-total / 2.0, total / 2.0) if getattr(vent, END) == MIDDLE else (0.0, total)
-    return min(max(along, low), high)
+    low, high = limits(total, getattr(vent, END))
+    return min(max(along, low), high) if total else along
+
+
+def limits(total: float, end: str) -> tuple[float, float]:
+    """The least and the most distance from an end (mm) that keep a vent's axis on a ridge so long."""
+    return (-total / 2.0, total / 2.0) if end == MIDDLE else (0.0, total)
 

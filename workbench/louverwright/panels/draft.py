@@ -8,15 +8,22 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
+import FreeCAD
+
 from ..core.checks import checked_spec
 from ..core.cutting import LayoutError
 from ..core.figures import figures
 from ..core.outline import Outline, outlines
 from ..core.parameters import BY_NAME, PAPER, defaults
 from ..core.resolved import resolved
+from ..core.roof_planes import BACK, RIDGE
+from ..core.row import end_distance
+from ..core.sizing import vents_advised
 from ..core.spec import Finding, Spec, SpecError, make_spec
 from ..core.stock import StockList, StockListError
 from ..core.units import LengthStyle
+from ..features.roof_reading import placement_on
+from ..features.seat import Seat, values_read
 from ..places import stock_list
 
 #: What values that do not go together may come to before they are checked.
@@ -42,6 +49,35 @@ class Draft:
         self.folder = folder
         self.changed: dict[str, Any] = {}
         self.unread: dict[str, str] = {}
+        self.seat: Seat | None = None
+        self.seat_changed = False
+
+    def take_seat(self, seat: Seat | None, new: bool = False) -> dict[str, Any]:
+        """Takes a place on a roof that is drawn, or none; returns the values that the roof gives, which are put as well.
+
+        A ``new`` vent is sized by the ridge, if that comes to a vent.
+        """
+        self.seat, self.seat_changed = seat, True
+        values = {} if seat is None else values_read(seat.reading.planes)
+        if new and values.get("ridge_length"):
+            sized = {"width": 0.0, "vents": vents_advised(values["ridge_length"])}
+            if not Draft({**self.values, **values, **sized}, self.folder).outcome().findings:
+                values.update(sized)
+        for name, value in values.items():
+            self.put(name, value)
+        return values
+
+    def place(self) -> FreeCAD.Placement | None:
+        """Where the vent, or the first of its row, stands on its roof (global); None where it stands free.
+
+        Raises RoofError for a place past the end of the ridge.
+        """
+        if self.seat is None:
+            return None
+        planes, along, end = self.seat.reading.planes, self.seat.along, self.seat.end
+        if self.values["vents"] > 1:
+            along, end = end_distance(self._plain_spec()), BACK
+        return placement_on(planes, along, end, self.values["ridge_offset"] if planes.kind == RIDGE else 0.0)
 
     def put(self, name: str, value: Any) -> None:
         """Takes a value as it was read."""

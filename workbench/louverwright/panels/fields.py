@@ -56,9 +56,9 @@ class Field(QtGui.QWidget):
         self.setToolTip(f"{tooltip(self.row)}\n\n{wrong}" if wrong else tooltip(self.row))
 
     def lock(self, why: str) -> None:
-        """Shows that the value is driven from elsewhere."""
-        self.setEnabled(False)
-        self.setToolTip(f"{why}\n\n{tooltip(self.row)}")
+        """Shows that the value is driven from elsewhere, and by what; '' lets it be entered again."""
+        self.setEnabled(not why)
+        self.setToolTip(f"{why}\n\n{tooltip(self.row)}" if why else tooltip(self.row))
 
 
 class MeasureField(Field):

@@ -14,10 +14,12 @@ from ..core.parameters import BY_NAME, JOB, MEASURED, PARAMETERS, SHOP, Paramete
 from ..core.stock import StockList, StockListError
 from ..core.survey import Survey
 from ..features.language import tr
+from ..features.seat import READ, Seat
 from ..view.in_view import Picture
-from .draft import Draft, Outcome
+from .draft import NO_PICTURE, Draft, Outcome
 from .fields import Field, make_field
 from .results import Results
+from .roof_box import RoofBox
 from .section import Section
 from .survey_box import SurveyBox
 
@@ -35,9 +37,9 @@ class VentPanel:
 
     def __init__(self, title: str, draft: Draft, picture: Picture, placement: FreeCAD.Placement,
                  accepted: Callable[[Draft], None], closed: Callable[[bool], None],
-                 locked: Mapping[str, str] | None = None) -> None:
+                 locked: Mapping[str, str] | None = None, lost: str = "", new: bool = False) -> None:
         self.draft, self.picture, self.placement = draft, picture, placement
-        self.accepted, self.closed, self.locked = accepted, closed, locked or {}
+        self.accepted, self.closed, self.locked, self.lost, self.new = accepted, closed, locked or {}, lost, new
         self.fields: dict[str, list[Field]] = {}
         self.outcome = Outcome()
         self.results = Results()
@@ -67,6 +69,9 @@ class VentPanel:
         box.addWidget(self.results.findings)
         self._section(box, tr("Main dimensions"), MAIN, True)
         box.addWidget(Section(tr("What follows"), lambda form: form.addRow(self.results), True))
+        drawn = self.draft.seat is not None or bool(self.lost)
+        self.sections["roof"] = Section(tr("The roof that is drawn"), self._fill_roof, drawn)
+        box.insertWidget(1, self.sections["roof"])
         survey = Section(tr("Measured on the roof"), self._fill_survey)
         self.sections["survey"] = survey
         box.addWidget(survey)
@@ -90,11 +95,10 @@ class VentPanel:
         field = make_field(row, self.draft.style, self._stock())
         field.show_value(self.draft.values[row.name], self.draft.style)
         field.show_resolved(self.outcome.resolved.get(row.name), self.draft.style)
-        if row.name in self.locked:
-            field.lock(tr("Set by the expression {text}", text=self.locked[row.name]))
         field.changed.connect(lambda value: self.put(row.name, value, field))
         field.unread.connect(lambda why: self.put_unread(row.name, why))
         self.fields.setdefault(row.name, []).append(field)
+        self._lock()
         return field
 
     def _fill_survey(self, form: QtGui.QFormLayout) -> None:
@@ -102,7 +106,31 @@ class VentPanel:
         box.measured.connect(self.take_survey)
         form.addRow(box)
 
+    def _fill_roof(self, form: QtGui.QFormLayout) -> None:
+        self.roof = RoofBox(self.draft.style, self.draft.seat, self.lost)
+        self.roof.taken.connect(self.take_seat)
+        form.addRow(self.roof)
+
     # ---- changing
+
+    def take_seat(self, seat: Seat | None) -> None:
+        """Takes a place on a roof, or none: pitches and ridge are read from there, and not entered."""
+        same = seat is not None and self.draft.seat is not None and seat.reading is self.draft.seat.reading
+        values = self.draft.take_seat(seat, self.new and not same)
+        for name, value in values.items():
+            for field in self.fields.get(name, []):
+                field.show_value(value, self.draft.style)
+        self._lock()
+        self.drawing.start()
+        self.checking.start()
+
+    def _lock(self) -> None:
+        """Lets fields show, but not take, what expressions or the roof say."""
+        read = dict.fromkeys(READ, tr("Read from the roof that is drawn")) if self.draft.seat is not None else {}
+        driven = {name: tr("Set by the expression {text}", text=text) for name, text in self.locked.items()}
+        for name, fields in self.fields.items():
+            for field in fields:
+                field.lock({**read, **driven}.get(name, ""))
 
     def put(self, name: str, value: Any, source: Field | None = None) -> None:
         """Takes a value; other fields of the same parameter follow, the picture at once, the check when values rest."""
@@ -147,7 +175,14 @@ class VentPanel:
         """The picture of the values as they are; what makes no vent leaves the last one."""
         pieces = self.draft.picture()
         if pieces is not None:
-            self.picture.show(pieces, self.placement)
+            self.picture.show(pieces, self._place())
+
+    def _place(self) -> FreeCAD.Placement:
+        """Where the vent stands: on its roof, or where it stood when the panel was opened."""
+        try:
+            return self.draft.place() or self.placement
+        except NO_PICTURE:
+            return self.placement    # the check, which follows, says why
 
     def check(self) -> None:
         """Figures and findings of the values as they are."""
