@@ -28,8 +28,10 @@ CROOKED_RIDGE = 1.5
 SAME_TURN, SAME_HEIGHT = 0.01, 0.5
 #: How far from the line that the planes meet in a slope may end (mm): slabs with square ends, a ridge board, a vent slot.
 REACH = 300.0
-#: Edges of which one begins where the other ends, within so much, are one edge (mm).
+#: What is no further apart than this touches (mm).
 JOINED = 1.0
+#: A ridge that is broken for no longer than this is unbroken: so far apart may the ribs of a covering stand (mm).
+RIBS = 350.0
 
 Edge = tuple[Vec, Vec]
 Run = tuple[float, float]
@@ -78,7 +80,9 @@ class Patch:
 
     def same_plane(self, other: Patch) -> bool:
         """Whether both lie in one plane and look the same way."""
-        return angle_between(self.normal, other.normal) <= SAME_TURN and abs(self.height(other.centre)) <= SAME_HEIGHT
+        return (dot(self.normal, other.normal) > 0.9999    # a quick no for most
+                and angle_between(self.normal, other.normal) <= SAME_TURN
+                and abs(self.height(other.centre)) <= SAME_HEIGHT)
 
     def moved(self, frame: Placement) -> Patch:
         """The same face in the frame around ``frame``."""
@@ -289,7 +293,7 @@ def runs_along(slope: Patch, point: Vec, line: Vec) -> list[Run]:
     nearest = min((gap for gap, _ in found), default=0.0)
     runs: list[Run] = []
     for start, end in sorted(run for gap, run in found if gap <= nearest + JOINED):
-        if runs and start <= runs[-1][1] + JOINED:
+        if runs and start <= runs[-1][1] + RIBS:
             runs[-1] = (runs[-1][0], max(runs[-1][1], end))
         else:
             runs.append((start, end))
