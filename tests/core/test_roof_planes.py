@@ -250,7 +250,7 @@ def test_a_break_of_the_slope_is_refused() -> None:
 def test_parallel_and_level_planes_are_refused() -> None:
     slope = gable(25.0, 25.0)[0]
     up = frame_at(0.0, (0.0, 0.0, 500.0))
-    with pytest.raises(RoofError, match=rf"parallel slopes of 25.0°, {500.0 * cos(radians(25.0)):.0f} mm apart"):
+    with pytest.raises(RoofError, match=rf"parallel, at 25.0°, {500.0 * cos(radians(25.0)):.0f} mm apart"):
         two_slopes(slope, slope.moved(up))
     with pytest.raises(RoofError, match="in one plane"):
         two_slopes(slope, slope)

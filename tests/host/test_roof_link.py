@@ -243,7 +243,7 @@ def test_a_roof_that_is_deleted(document, gone) -> None:
     document.commitTransaction()
     document.recompute()
     assert "Invalid" in vent.State
-    assert "stands on a roof that was read before. The roof that the vent stands on is gone. Pick a roof again." in (
+    assert "stands on a roof that was read before. The roof, or what it stands in, is gone. Pick the roof again." in (
         vent.getStatusString())
     assert vent.Placement == place and is_linked(vent)
     document.undo()
