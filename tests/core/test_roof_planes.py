@@ -250,7 +250,7 @@ def test_a_break_of_the_slope_is_refused() -> None:
 def test_parallel_and_level_planes_are_refused() -> None:
     slope = gable(25.0, 25.0)[0]
     up = frame_at(0.0, (0.0, 0.0, 500.0))
-    with pytest.raises(RoofError, match=rf"parallel slopes of 25.0°, {500.0 * cos(radians(25.0)):.0f} mm apart"):
+    with pytest.raises(RoofError, match=rf"parallel, at 25.0°, {500.0 * cos(radians(25.0)):.0f} mm apart"):
         two_slopes(slope, slope.moved(up))
     with pytest.raises(RoofError, match="in one plane"):
         two_slopes(slope, slope)
@@ -436,3 +436,29 @@ def test_signatures_that_differ_in_the_last_figures_are_alike() -> None:
         assert alike(kept(first), kept(second)) is same
     assert not alike(kept(first), kept(first.turned()))
     assert not alike(kept(first), kept(one_slope(first.left)))
+
+
+def test_of_two_layers_the_upper_is_the_roof() -> None:
+    """Deck and covering in one drawing: equally long ridges, one over the other."""
+    covering, deck = gable(35.0, 20.0), numbered(gable(35.0, 20.0, frame=frame_at(0.0, (0.0, 0.0, -60.0))), 3, 4)
+    assert {each.number for each in roof_among([*deck, *covering]).slopes} == {1, 2}
+
+
+def ribbed(count: int) -> list[Patch]:
+    """Sheets with ribs 40 mm high and 250 mm apart: crests of 40 mm, troughs of 170 mm, and their sides left out."""
+    crests, troughs = frame_at(0.0, (0.0, 0.0, 40.0)), IDENTITY
+    found = []
+    for start, wide, level in ((0.0, 170.0, troughs), (190.0, 40.0, crests)):
+        for rib in range(count):
+            at = Placement.from_axes(add(level.origin, (start + 250.0 * rib, 0.0, 0.0)), (1.0, 0.0, 0.0), Z_AXIS)
+            number = 10 * rib + (5 if level is crests else 0)
+            found += numbered(gable(35.0, 20.0, wide, frame=at), number + 1, number + 2)
+    return found
+
+
+def test_a_vent_stands_on_the_crests_of_a_ribbed_covering() -> None:
+    slopes = slopes_of(ribbed(30))
+    assert len(slopes) == 4
+    roof = roof_among(slopes)
+    assert roof.ridge_height == pytest.approx(40.0)
+    assert roof.ridge_length == pytest.approx(29 * 250.0 + 40.0)

@@ -31,6 +31,7 @@ from louverwright.features.roof_reading import (
     read_roof,
     turned,
 )
+from louverwright.features.roof_watch import stop_watching, watch
 from louverwright.features.standing import container_placement, in_container
 
 COUNTS: dict[str, int] = {}
@@ -241,7 +242,7 @@ def test_a_roof_that_is_deleted(document, gone) -> None:
     document.commitTransaction()
     document.recompute()
     assert "Invalid" in vent.State
-    assert "stands on a roof that was read before. The roof that the vent stands on is gone. Pick a roof again." in (
+    assert "stands on a roof that was read before. The roof, or what it stands in, is gone. Pick the roof again." in (
         vent.getStatusString())
     assert vent.Placement == place and is_linked(vent)
     document.undo()
@@ -352,6 +353,63 @@ def test_what_moves_unseen(document) -> None:
     vent.touch()
     document.recompute()
     assert stands(vent, site, path)
+
+
+@pytest.fixture
+def watched():
+    watch()
+    watch()
+    yield
+    stop_watching()
+
+
+def test_a_watch_sees_what_no_link_can_carry(document, watched) -> None:
+    site, path, part, roof = barn(document)
+    yard = document.addObject("App::Part", "Yard")
+    vent = stand_in(document, yard)
+    tie(vent, site, path)
+    assert runs(vent, moved(yard)) == 1
+    assert stands(vent, site, path)
+    assert runs(vent, lambda: yard.removeObject(vent)) == 1
+    assert stands(vent, site, path)
+    assert runs(vent, lambda: part.addObject(vent)) >= 1
+    document.recompute()
+    assert stands(vent, site, path)
+    for obj, expected in ((site, 0), (part, 0), (roof, 1)):    # nothing twice, nothing for nothing
+        assert runs(vent, moved(obj)) == expected
+        assert stands(vent, site, path)
+
+
+def test_a_roof_that_is_cut_for_the_vent_takes_the_vent_into_its_part(document, watched) -> None:
+    """FreeCAD puts the tool of a cut into the part that the cut is put into."""
+    site, path, part, roof = barn(document)
+    vent = stand_in(document)
+    vent.Shape = Part.makeBox(100.0, 100.0, 100.0)
+    tie(vent, site, path)
+    cut = document.addObject("Part::Cut", "Opened")
+    cut.Base, cut.Tool = roof, vent
+    part.addObject(cut)
+    document.recompute()
+    document.recompute()
+    assert vent.getParentGeoFeatureGroup() == part and unfollowed(vent) == []
+    for obj, expected in ((site, 0), (part, 0), (roof, 1)):
+        assert runs(vent, moved(obj)) == expected
+        assert stands(vent, site, path)
+
+
+def test_a_watch_sees_the_part_that_holds_what_is_made_from_the_vent(document, watched) -> None:
+    """Such a part depends on the vent, so that a link from the vent to the part would be a cycle."""
+    site, path, part, roof = barn(document)
+    vent = stand_in(document)
+    user = document.addObject("App::FeaturePython", "User")
+    user.addProperty("App::PropertyLinkGlobal", "Source")
+    user.Source = vent
+    part.addObject(user)
+    tie(vent, site, path)
+    assert vent.getParentGeoFeatureGroup() is None and unfollowed(vent) == [site, part]
+    for obj in (site, part, roof):
+        assert runs(vent, moved(obj)) == 1
+        assert stands(vent, site, path)
 
 
 def test_set_free(document) -> None:

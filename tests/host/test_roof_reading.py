@@ -17,6 +17,7 @@ from louverwright.features.roof_reading import (
     RoofError,
     RoofLost,
     RoofPick,
+    on_one_slope,
     picks_of,
     placement_on,
     read_again,
@@ -172,6 +173,21 @@ def test_a_roof_of_one_slope_and_a_flat_one(document, pitch, kind, azimuth) -> N
         assert same(read_again(reading.where, reading.signature), reading)
 
 
+def test_one_slope_of_a_roof_with_two(document) -> None:
+    roof = feature(document, roof_shape(), place=TURNED)
+    reading = read_roof(RoofPick(roof, tuple(face_names(roof, "", TURNED, LEFT, 1))))
+    for right, pitch in ((False, LEFT), (True, RIGHT)):
+        alone = on_one_slope(reading, right)
+        planes = alone.planes
+        assert (planes.kind, planes.right, planes.pitch_left) == ("one slope", None, pytest.approx(pitch, abs=DEGREES))
+        assert near(Vector(*planes.along), TURNED.Rotation.multVec(Vector(-1 if right else 1, 0, 0)), 1e-9)
+        middle = Vector(LONG / 2.0, (-SPAN if right else SPAN) / 2.0, -SPAN / 2.0 * tan(radians(pitch)))
+        assert near(placement_on(planes).Base, TURNED.multVec(middle), MM)
+        assert same(read_again(alone.where, alone.signature), alone)
+    with pytest.raises(RoofError, match="one slope only"):
+        on_one_slope(on_one_slope(reading), True)
+
+
 def test_an_opening_and_other_numbers_do_not_lose_the_roof(document) -> None:
     roof = feature(document, roof_shape(), place=TURNED)
     reading = read_roof(RoofPick(roof, (face_names(roof, "", TURNED, RIGHT, -1)[0], face_names(roof, "", TURNED, LEFT, 1)[0])))
@@ -292,7 +308,7 @@ def test_planes_that_are_parallel(document) -> None:
     assert "both level, 300 mm apart" in refusal(RoofPick(steps, tops))
     low, high = (feature(document, roof_shape(), f"Roof{z:.0f}", Placement(Vector(0, 0, z), Rotation())) for z in (0.0, 800.0))
     (name,) = face_names(low, "", Placement(), LEFT, 1)
-    assert f"parallel slopes of 40.0°, {800.0 * cos(radians(LEFT)):.0f} mm apart" in refusal(
+    assert f"parallel, at 40.0°, {800.0 * cos(radians(LEFT)):.0f} mm apart" in refusal(
         RoofPick(low, (name,)), RoofPick(high, (name,)))
 
 
@@ -351,12 +367,12 @@ def test_what_is_gone(document) -> None:
     assert "Face7” is not there any more" in refusal(RoofPick(roof, ("?Face7",)), error=RoofLost)
     alone = read_roof(RoofPick(roof))
     document.removeObject("Roof")
-    assert "gone. Pick a roof again" in refusal(RoofPick(part, ("Roof.Face1",)), error=RoofLost)
+    assert "is gone. Pick the roof again" in refusal(RoofPick(part, ("Roof.Face1",)), error=RoofLost)
     assert "deleted. Pick the roof again" in refusal(RoofPick(roof, ("Face1",)), error=RoofLost)
     for found in (reading, alone):
-        with pytest.raises(RoofLost, match="stands on is gone"):
+        with pytest.raises(RoofLost, match="is gone"):
             read_again(found.where, found.signature)
-    with pytest.raises(RoofLost, match="stands on is gone"):
+    with pytest.raises(RoofLost, match="is gone"):
         read_again((), reading.signature)
 
 

@@ -28,8 +28,10 @@ CROOKED_RIDGE = 1.5
 SAME_TURN, SAME_HEIGHT = 0.01, 0.5
 #: How far from the line that the planes meet in a slope may end (mm): slabs with square ends, a ridge board, a vent slot.
 REACH = 300.0
-#: Edges of which one begins where the other ends, within so much, are one edge (mm).
+#: What is no further apart than this touches (mm).
 JOINED = 1.0
+#: A ridge that is broken for no longer than this is unbroken: so far apart may the ribs of a covering stand (mm).
+RIBS = 350.0
 
 Edge = tuple[Vec, Vec]
 Run = tuple[float, float]
@@ -78,7 +80,9 @@ class Patch:
 
     def same_plane(self, other: Patch) -> bool:
         """Whether both lie in one plane and look the same way."""
-        return angle_between(self.normal, other.normal) <= SAME_TURN and abs(self.height(other.centre)) <= SAME_HEIGHT
+        return (dot(self.normal, other.normal) > 0.9999    # a quick no for most
+                and angle_between(self.normal, other.normal) <= SAME_TURN
+                and abs(self.height(other.centre)) <= SAME_HEIGHT)
 
     def moved(self, frame: Placement) -> Patch:
         """The same face in the frame around ``frame``."""
@@ -216,7 +220,7 @@ def two_slopes(left: Patch, right: Patch, near: Vec | None = None) -> RoofPlanes
     point, line = _meeting(left, right)
     tilt = math.degrees(math.asin(min(1.0, abs(line[2]))))
     if tilt > CROOKED_RIDGE:
-        raise RoofError(f"The two faces picked meet in a line that slopes {tilt:.1f}°: that is a hip or a valley, and a "
+        raise RoofError(f"The two slopes meet in a line that slopes {tilt:.1f}°: that is a hip or a valley, and a "
                         "vent needs a level ridge. Pick the slopes on both sides of the ridge.")
     across = unit(cross(Z_AXIS, line))
     _judge_sense([dot(each.normal, across) if not each.level else 0.0 for each in (left, right)],
@@ -234,10 +238,10 @@ def _meeting(left: Patch, right: Patch) -> tuple[Vec, Vec]:
     """A point of the line that two planes meet in, near both, and its unit direction.  Raises RoofError."""
     if angle_between(left.normal, right.normal) <= SAME_TURN:
         apart = abs(left.height(right.centre))
-        what = "level" if left.level else f"parallel slopes of {left.pitch:.1f}°"
+        what = "both level" if left.level else f"parallel, at {left.pitch:.1f}°"
         where = f"{apart:.0f} mm apart" if apart > SAME_HEIGHT else "in one plane"
-        raise RoofError(f"The two faces picked are both {what}, {where}: they meet in no ridge. Pick a slope on each side "
-                        "of the ridge, or one face alone for a vent on one slope or on a flat roof.")
+        raise RoofError(f"The two slopes are {what}, {where}: they meet in no ridge. Pick a slope on each side of the ridge, "
+                        "or one face alone for a vent on one slope or on a flat roof.")
     line = cross(left.normal, right.normal)
     size = dot(line, line)
     middle = scale(add(left.centre, right.centre), 0.5)
@@ -250,15 +254,15 @@ def _meeting(left: Patch, right: Patch) -> tuple[Vec, Vec]:
 def _judge_sense(falls: Sequence[float], sides: Sequence[float]) -> None:
     """Raises RoofError unless both slopes lie on their own sides of the line and fall away from it."""
     if falls[0] * falls[1] > 0.0:
-        raise RoofError("The two faces picked fall the same way, so that they meet in a break of the slope and not in a "
+        raise RoofError("The two slopes fall the same way, so that they meet in a break of the slope and not in a "
                         "ridge. Pick the slopes on both sides of the ridge.")
     away = [fall * side for fall, side in zip(falls, sides, strict=True)]
     if sides[0] * sides[1] < 0.0 and min(away) >= 0.0:
         return
     if sides[0] * sides[1] < 0.0 and max(away) <= 0.0:
-        raise RoofError("The two faces picked fall towards each other: they meet in a valley, and a vent there would dam "
+        raise RoofError("The two slopes fall towards each other: they meet in a valley, and a vent there would dam "
                         "the water. Pick two slopes that fall away from a ridge.")
-    raise RoofError("The two faces picked do not meet in a ridge: at least one of them lies beyond the line that their planes "
+    raise RoofError("The two slopes do not meet in a ridge: at least one of them lies beyond the line that their planes "
                     "meet in. Pick the two slopes of one roof.")
 
 
@@ -267,7 +271,7 @@ def _shared_run(left: Patch, right: Patch, point: Vec, line: Vec, near: Vec | No
     both = overlaps(runs_along(left, point, line), runs_along(right, point, line))
     runs = [(start, end) for start, end in both if end - start > JOINED]
     if not runs:
-        raise RoofError(f"The two faces picked do not reach each other: along the line that their planes meet in, no "
+        raise RoofError(f"The two slopes do not reach each other: along the line that their planes meet in, no "
                         f"stretch has an edge of both within {REACH:g} mm. Pick the two slopes of one ridge.")
     if near is not None:
         at = dot(sub(near, point), line)
@@ -289,7 +293,7 @@ def runs_along(slope: Patch, point: Vec, line: Vec) -> list[Run]:
     nearest = min((gap for gap, _ in found), default=0.0)
     runs: list[Run] = []
     for start, end in sorted(run for gap, run in found if gap <= nearest + JOINED):
-        if runs and start <= runs[-1][1] + JOINED:
+        if runs and start <= runs[-1][1] + RIBS:
             runs[-1] = (runs[-1][0], max(runs[-1][1], end))
         else:
             runs.append((start, end))

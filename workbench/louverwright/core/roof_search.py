@@ -17,6 +17,8 @@ from .geometry import Placement, Vec, add, cross, dot, length, scale, sub, unit
 from .roof_planes import (
     CROOKED_RIDGE,
     JOINED,
+    REACH,
+    SAME_TURN,
     Edge,
     Patch,
     RoofError,
@@ -32,6 +34,8 @@ from .survey import STEEPEST
 
 #: A plane that is narrower on the average, square to the ridge (mm), is the end of a slab, a ledge or a capping.
 NARROW = 300.0
+#: Of the largest plane's area: what a slope has at least, so that not every rib of a covering is tried against each other.
+LEAST_SLOPE = 0.02
 #: Of the largest plane's area: what a roof of one slope has at least, so that no ledge is taken for it.
 LEAST_SHARE = 0.25
 #: How far a slope may have turned about the plumb line to be found again (degrees).
@@ -48,10 +52,12 @@ def ridges_among(slopes: Sequence[Patch], first: Patch | None = None) -> list[Ro
     Slopes that touch go before slopes that end short of the ridge, then the longest ridge.  A level or a narrow plane has
     no part in any, nor has a pair that ``two_slopes`` refuses.
     """
-    pairs = [(first, each) for each in slopes if each is not first] if first else combinations(slopes, 2)
+    least = LEAST_SLOPE * max((each.area for each in slopes), default=0.0)
+    large = [each for each in slopes if each.area >= least and not each.level]
+    pairs = [(first, each) for each in large if each is not first] if first else combinations(large, 2)
     found = []
     for left, right in pairs:
-        if left.level or right.level or dot(left.fall, right.fall) > 0.0:
+        if dot(left.fall, right.fall) > 0.0:
             continue
         try:
             ridge = two_slopes(left, right)
@@ -79,20 +85,30 @@ def gap_at_ridge(roof: RoofPlanes) -> float:
 def roof_among(slopes: Sequence[Patch]) -> RoofPlanes:
     """The roof of a whole object: its longest ridge, or else its highest large slope.
 
+    Of layers, and of the crests and troughs of a ribbed covering, the upper planes are taken.
     Raises RoofError if nothing looks up, or if two ridges are equally long.
     """
     if not slopes:
         raise RoofError(f"Nothing of what was picked looks up at a pitch of less than {STEEPEST:g}°: there is no roof to "
                         "stand a vent on. Pick the roof, one of its slopes, or its ridge.")
     ridges = ridges_among(slopes)
-    if len(ridges) > 1 and ridges[0].ridge_length - ridges[1].ridge_length <= JOINED and (
-            gap_at_ridge(ridges[1]) <= JOINED or gap_at_ridge(ridges[0]) > JOINED):
+    skins = [each for each in ridges if _same_roof(each, ridges[0])]
+    rivals = [each for each in ridges if each not in skins and ridges[0].ridge_length - each.ridge_length <= JOINED]
+    if any(gap_at_ridge(each) <= JOINED or gap_at_ridge(ridges[0]) > JOINED for each in rivals):
         raise RoofError(f"The roof has more than one ridge of {ridges[0].ridge_length:.0f} mm. Pick the ridge, or the slopes "
                         "on both sides of it.")
-    if ridges:
-        return ridges[0]
+    if skins:
+        return max(skins, key=lambda each: each.ridge_height)
     large = max(each.area for each in slopes) * LEAST_SHARE
     return one_slope(max((each for each in slopes if each.area >= large), key=lambda each: each.centre[2]))
+
+
+def _same_roof(one: RoofPlanes, other: RoofPlanes) -> bool:
+    """Whether two ridges are those of two layers of one roof."""
+    start, line = other.ridge[0], unit(sub(other.ridge[1], other.ridge[0]))
+    close = length(cross(sub(one.ridge[0], start), line)) <= REACH
+    return close and any(all(angle_between(a.normal, b.normal) <= SAME_TURN for a, b in zip(slopes, other.slopes, strict=True))
+                         for slopes in (one.slopes, one.slopes[::-1]))
 
 
 def ridge_at(edge: Edge, slopes: Sequence[Patch]) -> RoofPlanes:

@@ -13,6 +13,8 @@ Three properties, the outcome of trials with eleven kinds of link in FreeCAD 0.2
 
 A vent that is dragged into the roof's part closes a cycle through ``RoofFollows``.  FreeCAD says once that the graph must be
 a DAG, recomputes all the same, and ``follow``, called in ``execute``, drops the link, so that the next recompute is clean.
+FreeCAD itself drags the vent there when a Part cut of the roof with the vent is put into that part.  What no link can carry
+is told by ``unfollowed``, and seen to by ``roof_watch``.
 """
 
 from __future__ import annotations

@@ -110,7 +110,7 @@ def read_again(where: Sequence[RoofPick], text: str) -> RoofReading:
     """
     targets = [_target(pick.object, path, of) for of, (pick, path) in enumerate(_paths(where))]
     if not targets:
-        raise RoofLost("The roof that the vent stands on is gone. Pick a roof again.")
+        raise RoofLost("The roof, or what it stands in, is gone. Pick the roof again.")
     planes = find_again(text, _slopes(targets), [target.frame for target in targets])
     return _reading(planes, tuple(where), targets)
 
@@ -119,6 +119,15 @@ def turned(reading: RoofReading) -> RoofReading:
     """The same roof with left and right exchanged."""
     targets = [_target(pick.object, path, of) for of, (pick, path) in enumerate(_paths(reading.where))]
     return _reading(reading.planes.turned(), reading.where, targets)
+
+
+def on_one_slope(reading: RoofReading, right: bool = False) -> RoofReading:
+    """The left or the right slope of a roof for itself, for a vent that stands wholly on it; there it falls to the left."""
+    targets = [_target(pick.object, path, of) for of, (pick, path) in enumerate(_paths(reading.where))]
+    slope = reading.planes.right if right else reading.planes.left
+    if slope is None:
+        raise RoofError("The roof has one slope only, and that is the left one. Choose the left slope.")
+    return _reading(_settled(one_slope(slope), targets), reading.where, targets)
 
 
 def placement_on(planes: RoofPlanes, along: float = 0.0, from_end: str = MIDDLE, left: float = 0.0) -> FreeCAD.Placement:
@@ -166,7 +175,7 @@ def _target(root: FreeCAD.DocumentObject, path: str, of: int) -> _Target:
     except ReferenceError:
         leaf = None
     if leaf is None:
-        raise RoofLost("The roof that the vent stands on is gone. Pick a roof again.")
+        raise RoofLost("The roof, or what it stands in, is gone. Pick the roof again.")
     linked = leaf.getLinkedObject(True)
     if linked.isDerivedFrom("Mesh::Feature"):
         raise RoofError(f"“{leaf.Label}” is a mesh, which has no plane faces. Make a shape from it in the Part workbench, "

@@ -28,6 +28,7 @@ from .roof_link import (
     unlink,
 )
 from .roof_reading import RoofReading, placement_on, read_again, turned
+from .roof_watch import watch
 from .standing import in_container, same_place
 
 ALONG, END, TAKEN = "AlongRidge", "FromEnd", "SeatTaken"
@@ -82,6 +83,8 @@ def ensure_seat_properties(vent: FreeCAD.DocumentObject) -> None:
         if ensure(vent, row) and row.name == END:
             setattr(vent, END, list(ENDS))
     show_what_is_read(vent)
+    if is_linked(vent):
+        watch()
 
 
 def show_what_is_read(vent: FreeCAD.DocumentObject) -> None:
@@ -110,6 +113,7 @@ def stand_on(vent: FreeCAD.DocumentObject, reading: RoofReading, along: float = 
     setattr(vent, ALONG, along)
     setattr(vent, END, end)
     show_what_is_read(vent)
+    watch()
     vent.touch()
 
 
