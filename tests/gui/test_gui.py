@@ -196,6 +196,7 @@ def test_a_refused_new_vent_leaves_nothing_and_says_why(monkeypatch, said) -> No
     press_ok()
     assert said == ["Width is 1 mm: it is too little. Make it more."]
     assert (document.Objects, document.UndoNames) == ([], [])
+    press_cancel()
 
 
 def test_new_vent_goes_into_the_active_part() -> None:

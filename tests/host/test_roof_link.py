@@ -343,6 +343,7 @@ def test_what_cannot_be_followed_is_refused_before_anything_is_changed(document)
 
 def test_what_moves_unseen(document) -> None:
     """A part with the vent and without the roof carries the vent off its roof, until it is recomputed."""
+    stop_watching()    # what other tests have begun
     site, path, _, _ = barn(document)
     yard = document.addObject("App::Part", "Yard")
     vent = stand_in(document, yard)

@@ -174,13 +174,13 @@ def test_a_lost_roof_leaves_the_vent_and_says_pick_again(document, roof) -> None
     there, volume = base(vent), vent.Shape.Volume
     document.removeObject(roof.Name)
     document.recompute()
-    assert "ick a roof again" in vent.getStatusString()
+    assert "ick the roof again" in vent.getStatusString()
     assert near(base(vent), there)
     assert vent.Shape.Volume == pytest.approx(volume)
     vent.Width = 1100.0
     document.recompute()
     assert vent.OverallWidth.Value == pytest.approx(1100.0)    # it can still be changed
-    assert "ick a roof again" in vent.getStatusString()
+    assert "ick the roof again" in vent.getStatusString()
     other = feature(document, roof_shape(30.0, 30.0), "Other")
     document.recompute()
     stand_on(vent, read_roof(RoofPick(other)))

@@ -47,11 +47,13 @@ def edit(vent: FreeCAD.DocumentObject) -> VentPanel | None:
         say(str(refusal))
         return None
 
-    def accepted(draft: Draft) -> None:
+    def accepted(draft: Draft) -> bool:
         try:
             change_vent(vent, draft.changed, draft.seat, draft.seat_changed)
         except (*REFUSALS, RoofError) as refusal:
             say(str(refusal))
+            return False
+        return True
 
     draft, lost = Draft(values, folder_of_document(vent.Document)), ""
     try:

@@ -43,16 +43,18 @@ def open_panel(document: FreeCAD.Document, own_document: bool = False) -> VentPa
     """The panel of a new vent, as a task of FreeCAD's window."""
     empty = not document.Objects
 
-    def accepted(draft: Draft) -> None:
+    def accepted(draft: Draft) -> bool:
         try:
             new_vent(document, draft.seat, **draft.wanted)
         except (*REFUSALS, RoofError) as refusal:
             say(str(refusal))
-            return
-        show(empty)
+            return False
+        return True
 
     def closed(taken: bool) -> None:
-        if own_document and not taken and not document.Objects:
+        if taken:
+            show(empty)
+        elif own_document and not document.Objects:
             FreeCAD.closeDocument(document.Name)
 
     part = active_part()
@@ -76,7 +78,7 @@ def _take_picked(draft: Draft, picked: tuple[RoofPick, ...]) -> str:
     return ""
 
 
-def new_vent(document: FreeCAD.Document, seat: Seat | None = None, **parameters: Any) -> FreeCAD.DocumentObject:
+def new_vent(document: FreeCAD.Document, seat: Seat | None = None, /, **parameters: Any) -> FreeCAD.DocumentObject:
     """A vent, or a row of them, free or on a roof, in one transaction, which is taken back if it fails.
 
     Raises one of ``REFUSALS``, or RoofError.

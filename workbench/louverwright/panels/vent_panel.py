@@ -33,10 +33,10 @@ RELISTING = ("stock_list", "paper_units")
 
 
 class VentPanel:
-    """FreeCAD's task panel of a vent.  ``accepted`` gets the draft; what it raises is told and keeps the panel open."""
+    """FreeCAD's task panel of a vent.  ``accepted`` gets the draft; where it says no, the panel stays open."""
 
     def __init__(self, title: str, draft: Draft, picture: Picture, placement: FreeCAD.Placement,
-                 accepted: Callable[[Draft], None], closed: Callable[[bool], None],
+                 accepted: Callable[[Draft], bool], closed: Callable[[bool], None],
                  locked: Mapping[str, str] | None = None, lost: str = "", new: bool = False) -> None:
         self.draft, self.picture, self.placement = draft, picture, placement
         self.accepted, self.closed, self.locked, self.lost, self.new = accepted, closed, locked or {}, lost, new
@@ -216,8 +216,9 @@ class VentPanel:
         if self.outcome.findings:
             self.go_to(self.outcome.findings[0].field)
             return False
+        if not self.accepted(self.draft):
+            return False
         self.close(True)
-        self.accepted(self.draft)
         return True
 
     def reject(self) -> bool:
