@@ -8,7 +8,7 @@ import pytest
 import roofs
 from FreeCAD import Placement, Vector
 from roofs import LEFT, LONG, RIGHT, TURNED, feature, roof_shape
-from vents import near, not_settled
+from vents import errors_in, near, not_settled
 
 from louverwright.core.parameters import BY_NAME
 from louverwright.core.roof_planes import BACK, FRONT, MIDDLE, RoofError
@@ -146,6 +146,15 @@ def test_dragged_along_the_ridge_it_keeps_the_distance_and_nothing_else(document
     assert vent.AlongRidge.Value == pytest.approx(start + sign * 750.0)
     assert near(base(vent), there + along * 750.0)
     assert not_settled(document) == []
+
+
+def test_taking_a_seat_says_nothing_in_the_log(document, roof, capfd) -> None:
+    """FreeCAD writes there what goes wrong in an observer or when a property changes, and goes on."""
+    vent = seated(document, roof, 3000.0, BACK)
+    vent.Placement.Base = vent.Placement.Base + vent.Placement.Rotation.multVec(Vector(500.0, 0.0, 0.0))
+    document.recompute()
+    out, told = capfd.readouterr()
+    assert errors_in(out + told) == []
 
 
 def test_dragged_past_the_end_it_stops_there(document, roof) -> None:

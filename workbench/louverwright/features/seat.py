@@ -171,10 +171,10 @@ def take_seat(vent: FreeCAD.DocumentObject, reading: RoofReading, spec: Spec) ->
 
 def moved_by_hand(vent: FreeCAD.DocumentObject) -> None:
     """When a seated vent's placement has changed: what it was dragged along the ridge is kept, all else it will take back."""
-    taken = getattr(vent, TAKEN, None)
-    if taken is None or not is_linked(vent) or same_place(vent.Placement, taken):
+    if TAKEN not in vent.PropertiesList or not is_linked(vent) or same_place(vent.Placement, getattr(vent, TAKEN)):
         return
-    way = taken.Rotation.multVec(FreeCAD.Vector(1.0, 0.0, 0.0)) * (vent.Placement.Base - taken.Base)
+    taken, now = FreeCAD.Placement(getattr(vent, TAKEN)), FreeCAD.Placement(vent.Placement)
+    way = taken.Rotation.multVec(FreeCAD.Vector(1.0, 0.0, 0.0)) * (now.Base - taken.Base)
     along = getattr(vent, ALONG).Value + (-way if getattr(vent, END) == FRONT else way)
     setattr(vent, ALONG, _on_the_ridge(vent, along))
 

@@ -38,5 +38,9 @@ def global_placement(obj: FreeCAD.DocumentObject) -> FreeCAD.Placement:
 
 
 def same_place(a: FreeCAD.Placement, b: FreeCAD.Placement, within: float = 1e-9) -> bool:
-    """Whether two placements are one: points within so many mm, turns within so many radians."""
+    """Whether two placements are one: points within so many mm, turns within so many radians.
+
+    Copies are asked: FreeCAD takes some questions to a property's own placement for changes of it.
+    """
+    a, b = FreeCAD.Placement(a), FreeCAD.Placement(b)
     return bool(a.Base.distanceToPoint(b.Base) <= within and a.Rotation.isSame(b.Rotation, within))
