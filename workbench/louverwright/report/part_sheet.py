@@ -31,6 +31,7 @@ from .job import Job, Writer
 from .joint_words import JointRow, corner_face, corner_text, joint_rows
 from .saw_words import angles_text, beyond_saw, complement_text, lay_text, rip_words, row_of, saw_row, too_big
 from .scribing import foot_text
+from .seat_words import seat_rows
 
 #: A bevelled strip narrower than this (mm) is ripped on the wide board; a piece bored along its
 #: length that is shorter than this is bored before it is cut off.
@@ -90,7 +91,8 @@ class PartSheet:
         rows = [("Stock", self.stock), ("Blank L × W × T", self.blank), ("Arrises", self.points),
                 ("Grain", self.grain), ("Faces", self.outside), ("Where", self.where), ("Hand", self.hand),
                 ("Order of cuts", self.order), ("Complements", self.complements), ("Nested setting", self.nested),
-                ("Along the top", self.rafter), ("To scribe", self.scribe), ("Meets", self.meets), ("Finish", self.finish)]
+                ("Along the top", self.rafter), ("To scribe", self.scribe), ("Meets", self.meets), ("Held", self.part.kind.held),
+                ("Finish", self.finish)]
         return tuple((label, value) for label, value in rows if value)
 
 
@@ -109,7 +111,7 @@ def _sheet(part: Part, job: Job, meets: str) -> PartSheet:
         points=_points(part, write), grain=grain_text(part),
         outside=_outside(part), hand=_hand(part), where=_where(part, job),
         weight=write.weight(part.weight), finish=part.kind.finish, cuts=tuple(_cut_rows(part, write)),
-        joints=tuple(joint_rows(part, write)), order=_order(part), meets=meets, nested=nested_text(part, write),
+        joints=(*joint_rows(part, write), *seat_rows(part, job.assembly, write)), order=_order(part), meets=meets, nested=nested_text(part, write),
         complements=_complements(part, write),
         rafter=_rafter_text(part, job), scribe=foot_text(part, job),
         advice=tuple(_advice(part, spec, write)))
@@ -316,7 +318,7 @@ def _ends(part: Part, write: Writer) -> Iterable[CutRow]:
         return
     for end in (END_A, END_B):
         for cut in cuts[end]:
-            row = saw_row(cut)
+            row = saw_row(cut, part.board)
             yield CutRow("", part.called(end), cut.name, angles_text(row, write), lay_text(row, part),
                          _end_mark(cut, row.up, part, write))
         if end in square:
@@ -469,7 +471,7 @@ def _advice(part: Part, spec: Spec, write: Writer) -> list[str]:
         return out
     for cut in part.board.cuts:
         if len(cut.planes) == 1:
-            out += beyond_saw(cut, part, spec, write)
+            out += beyond_saw(cut, part, spec, write, nested(part) is not None)
     if not any(cut.kind == CROSSCUT for cut in part.board.cuts):
         out += too_big(part, 0.0, 0.0, spec, write)
     if part.board.length < spec.shortest_piece and part.stock.form not in ("sheet", "mesh"):
