@@ -111,7 +111,7 @@ def lookout_lines(at: Sizes) -> list[float]:
 
 def _lookouts(spec: Spec, at: Sizes, side: int, end: int) -> Iterator[Member]:
     """Short pieces of rafter stock from the gable's rafter, or its cladding, to the barge board, under the sheathing."""
-    cap, plan, q = at.cap, at.plan, math.radians(at.cap.pitch)
+    cap, plan = at.cap, at.plan
     boarded = spec.gable_end == "boarded"
     inner = cap.plate_r + (spec.cladding_stock.thickness if boarded else 0.0)
     trims = (Trim(f"end against the {'cladding' if boarded else 'rafter'}", (plan.inner(side, inner),),

@@ -152,6 +152,7 @@ def rules(spec: Spec) -> list[Rule]:
         *_each("roof.gable.batten", "roof.gable.screen", BEARING, least=1),
         *_each("roof.gable.batten.rake", "roof.gable.batten.level", BEARING, least=1),
         *_each("roof.gable.batten.rake", "roof.gable.batten.rake roof.ridge", BEARING),
+        *_each("roof.gable.screen roof.gable.batten", "roof.common", BEARING),
         *_each("roof.gable.screen", "roof.gable.slat roof.gable.bed roof.gable.peak roof.ridge", BEARING),
         *_each("roof.bearer", "roof.plate", BEARING, least=2),
         *_each("roof.step", "roof.bearer", BEARING, least=1),

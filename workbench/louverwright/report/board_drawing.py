@@ -40,7 +40,8 @@ def board_drawing(part: Part, write: Writer, marks: tuple[Seat, ...] = ()) -> Dr
         *_view(part, ON_FACE, scale, (0.0, 0.0)), *_view(part, ON_EDGE, scale, (0.0, edge_y)),
         *_view(part, ON_END, end_scale, (end_x, 0.0)),
         *_face_dimensions(part, write, scale), *_names(part, write, scale, edge_y, end_x, end_scale),
-        *_grain(part, scale, edge_y, bool(marks)), *_marks(marks, scale), *_points(part, write, scale), *_ticks(part, write, scale),
+        *_grain(part, scale, edge_y, bool(marks)), *_marks(marks, scale), *_points(part, write, scale),
+        *_ticks(part, write, scale),
         *_section_dimensions(part, write, end_scale, end_x),
     ]
     return fitted(tuple(items), description=f"{part.mark}, {part.name}: marked face, reference edge and end B.")
@@ -150,7 +151,7 @@ def _grain(part: Part, scale: float, edge_y: float, marked: bool) -> Iterator[It
 def _marks(marks: tuple[Seat, ...], scale: float) -> Iterator[Item]:
     """The outlines of slats that are butted on the marked face."""
     for seat in marks:
-        a, b, c, d = ((x * scale, y * scale) for x, y in seat.corners)
+        a, b, c, d = ((x * scale, y * scale) for x, y, _ in seat.corners)
         yield Line((a, b), "thin")
         yield Line((c, d), "thin")
 

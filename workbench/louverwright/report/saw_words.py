@@ -19,6 +19,8 @@ from ..core.spec import Spec
 from .job import Writer
 
 LEFT, RIGHT = "left", "right"
+#: Planes and lengths this near to level or plumb (sine of the angle) are level or plumb.
+LEVEL = 1e-9
 
 
 @dataclass(frozen=True)
@@ -113,6 +115,22 @@ def rip_words(cut: Cut, part: Part, write: Writer) -> tuple[str, str]:
     return ", ".join(words), lie
 
 
+def rip_mark(cut: Cut, part: Part, write: Writer) -> str:
+    """Where a rip's plane meets the blank: across on each face from the reference edge, or where it misses one on the edge."""
+    plane, board = cut.planes[0], part.board
+    _, b, c = plane.normal
+    if abs(b) < LEVEL:
+        return ""
+    faces = [(face, (plane.offset - c * z) / b) for face, z in ((MARKED_FACE, board.thickness), (HIDDEN_FACE, 0.0))]
+    texts = [f"{write.bare(max(0.0, y))} across on the {part.called(face)}" for face, y in faces
+             if -0.01 <= y <= board.width + 0.01]
+    if len(texts) < 2 and abs(c) > LEVEL:
+        edges = [(edge, (plane.offset - b * y) / c) for edge, y in ((REFERENCE_EDGE, 0.0), (FAR_EDGE, board.width))]
+        texts += [f"on the {part.called(edge)} {write.bare(board.thickness - z)} from the {part.called(MARKED_FACE)}"
+                  for edge, z in edges if 0.01 < z < board.thickness - 0.01]
+    return "; ".join(texts)
+
+
 def beyond_saw(cut: Cut, part: Part, spec: Spec, write: Writer, nested: bool) -> list[str]:
     """For a saw cut that the saw cannot make as it stands: sentences that say how to make it.
 
@@ -156,8 +174,8 @@ def _steep(cut: Cut, part: Part, spec: Spec, write: Writer) -> str:
     keep_left = (end_of(cut) == END_A) == ((face == MARKED_FACE) == (down == REFERENCE_EDGE))
     long_at_fence = face == (HIDDEN_FACE if angles.bevel > 0.0 else MARKED_FACE)
     keep, handle = (LEFT if keep_left else RIGHT), (LEFT if long_at_fence == keep_left else RIGHT)
-    return (f"stand the {part.called(end_of(cut))} on edge instead, {part.called(down)} down, {part.called(face)} against the "
-            f"fence, handle {handle}, keep to the {keep}: mitre {write.angle(bevel)}, blade upright.")
+    return (f"turn the piece on edge, {part.called(down)} down, {part.called(face)} against the fence; for the "
+            f"{part.called(end_of(cut))} the handle {handle}, keep to the {keep}: mitre {write.angle(bevel)}, blade upright.")
 
 
 def held_on_edge(cut: Cut, part: Part, spec: Spec) -> tuple[str, str] | None:
