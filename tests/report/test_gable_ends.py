@@ -19,6 +19,7 @@ from louverwright.core.dimensions import sizes
 from louverwright.core.gable import DRIP_NOSE, LOOKOUT_BAY, nose
 from louverwright.core.geometry import add, dot, scale
 from louverwright.core.layout import layout
+from louverwright.exchange.papers import job_from_values
 from louverwright.report.part_sheet import PartSheet, part_sheets
 from louverwright.report.seat_words import SCREW_HOLD, seats
 from louverwright.report.words import advice_lines
@@ -176,6 +177,19 @@ def test_lookouts_hold_a_wide_verge_and_only_that() -> None:
         rungs = [0.0, *places, at.cap.plate_r]
         assert all(b - a < LOOKOUT_BAY * math.cos(math.radians(30.0)) + 45.0 for a, b in pairwise(rungs))
         assert len(places) == (1 if width < 1_000.0 else 2)
+
+
+def test_a_lookouts_sheet_says_where_it_stands() -> None:
+    """Measured from the peak of the barge boards to the middle of each lookout's upper edge."""
+    job = job_from_values({"stock_list": "us", "roof_form": "gable", "verge": 250.0, "roof_pitch": 30.0}, "A", None)
+    sheet = next(sheet for sheet in part_sheets(job) if sheet.part.kind.id == "roof.lookout")
+    peak = max((p for p in standing(only(job.assembly, "roof.barge"))), key=lambda p: p[2])
+    one = [i for i, piece in enumerate(sheet.part.pieces) if (piece.side, piece.end) == (0, 1)]
+    assert len(one) == 1
+    points = standing(sheet.part, one[0])
+    across, height = (sum(abs(p[i]) for p in points) / 8.0 for i in (1, 2))
+    along = across * math.cos(math.radians(30.0)) + (peak[2] - height) * math.sin(math.radians(30.0))
+    assert sheet.joints[0].position.endswith(f": {job.writer.bare(along)}")
 
 
 def test_battens_lie_over_the_meshs_edges() -> None:

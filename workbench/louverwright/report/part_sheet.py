@@ -109,7 +109,7 @@ def _sheet(part: Part, job: Job, meets: str) -> PartSheet:
         points=_points(part, write), grain=grain_text(part),
         outside=_outside(part), hand=_hand(part), where=_where(part, job),
         weight=write.weight(part.weight), finish=part.kind.finish, cuts=tuple(_cut_rows(part, write)),
-        joints=(*joint_rows(part, write), *seat_rows(part, job.assembly, write)), order=_order(part), meets=meets,
+        joints=(*joint_rows(part, write), *seat_rows(part, job)), order=_order(part), meets=meets,
         nested=nested_text(part, write), complements=_complements(part, write),
         rafter=_rafter_text(part, job), scribe=foot_text(part, job),
         advice=tuple(_advice(part, spec, write)))

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""Where slats that are only butted lie on a gable's raking stiles, and how they are screwed: marks along the piece.
+"""Where slats that are only butted lie on a gable's raking stiles and how they are screwed; where its lookouts stand.
 
 Everything is read off the pieces as they stand: a slat's two faces cut with the stile's marked face.
 """
@@ -10,10 +10,11 @@ import math
 from dataclasses import dataclass
 
 from ..core.assembly import Assembly, Part, Piece, board_shell, board_solid
+from ..core.gable import lookout_lines
 from ..core.geometry import Z_AXIS, Placement, Plane, Vec, add, dot, scale, sub, unit
 from ..core.saw import end_spans
 from ..core.solid import END_A, END_B, FAR_EDGE, MARKED_FACE, REFERENCE_EDGE
-from .job import Writer
+from .job import Job, Writer
 from .joint_words import SAME_POINT, JointRow, datum
 
 #: How deep a screw reaches into a slat where it has the room, the wood that it leaves before it, and its shank (mm, common
@@ -99,9 +100,14 @@ def _standing(place: Placement, plane: Plane) -> Plane:
     return Plane.through(place.point(scale(plane.normal, plane.offset)), place.direction(plane.normal))
 
 
-def seat_rows(part: Part, assembly: Assembly, write: Writer) -> list[JointRow]:
-    """A stile's marks for its slats, and the screws that hold them."""
-    found = seats(part, assembly)
+def seat_rows(part: Part, job: Job) -> list[JointRow]:
+    """A stile's marks for its slats and the screws that hold them; where the lookouts stand."""
+    write = job.writer
+    if part.kind.id == "roof.lookout":
+        places = ", ".join(write.bare(place) for place in lookout_lines(job.sizes))
+        return [JointRow("where they stand", "behind each barge board", "upper edge to the sheathing",
+                         f"middle, down the barge board's upper edge from its peak: {places}", part.count)]
+    found = seats(part, job.assembly)
     return [_marks(found, part, write), _screws(found, part, write)] if found else []
 
 
