@@ -126,6 +126,12 @@ def test_no_piece_lies_at_the_fence_on_a_point() -> None:
     assert {row.set_to for row in ends} == {"mitre 53.1° left"}
 
 
+def test_a_ridges_corners_are_cut_with_its_flat_edge_at_the_fence() -> None:
+    """Its upper edge is bevelled to a crest by then."""
+    rows = [row for row in sheet_of("roof.ridge", "hay-store-rectangle").cuts if "corner" in row.where]
+    assert len(rows) == 2 and all("lower edge at the fence" in row.lay for row in rows)
+
+
 def test_the_beds_thin_edge_is_blunt() -> None:
     """2 mm of its outer edge are left, and the sheet says where the rip meets it."""
     for assembly in (job_of(SHED).assembly, *(gabled(values) for values in LOUVERED.values())):

@@ -29,7 +29,18 @@ from ..core.spec import Spec
 from ..core.units import format_pitch
 from .job import Job, Writer
 from .joint_words import JointRow, corner_face, corner_text, joint_rows
-from .saw_words import LEVEL, angles_text, beyond_saw, complement_text, lay_text, rip_mark, rip_words, row_of, saw_row, too_big
+from .saw_words import (
+    LEVEL,
+    angles_text,
+    beyond_saw,
+    complement_text,
+    corner_cut_row,
+    lay_text,
+    rip_mark,
+    rip_words,
+    saw_row,
+    too_big,
+)
 from .scribing import foot_text
 from .seat_words import seat_rows
 
@@ -362,7 +373,7 @@ def corner_words(cut: Cut, part: Part, write: Writer) -> tuple[str, str]:
     angles = setting(cut.planes[0])
     up = corner_face(cut, part.board)
     if part.stock.form not in ("sheet", "mesh"):
-        row = row_of(angles, end_of(cut), up)
+        row = corner_cut_row(cut, part.board, up)
         return angles_text(row, write), lay_text(row, part)
     text = f"{write.angle(abs(angles.mitre))} from square"
     lay = f"{part.called(up)} up"

@@ -11,7 +11,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from ..core.assembly import CORNER_CUT, CROSSCUT, RIP, Board, Cut, Part
+from ..core.assembly import CORNER_CUT, CROSSCUT, RIP, Board, Cut, Part, board_shell
 from ..core.geometry import Vec
 from ..core.saw import SQUARE, Setting, edge_of, end_of, end_spans, setting
 from ..core.solid import END_A, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE, extents
@@ -48,6 +48,15 @@ def saw_row(cut: Cut, board: Board) -> SawRow:
     row, turned_over = row_of(angles, end), row_of(angles, end, HIDDEN_FACE)
     left = _edge_left(board, row.fence)
     return turned_over if left < LEAST_AT_FENCE and left < _edge_left(board, turned_over.fence) else row
+
+
+def corner_cut_row(cut: Cut, board: Board, face: str) -> SawRow:
+    """How a corner of narrow stock is cut, ``face`` up where either may be: turned over where a sawn-off edge would lie at the
+    fence."""
+    angles, end = setting(cut.planes[0]), end_of(cut)
+    row, turned_over = (row_of(angles, end, up) for up in (face, HIDDEN_FACE if face == MARKED_FACE else MARKED_FACE))
+    left = {each.name for each in board_shell(board).faces}
+    return turned_over if row.fence not in left and turned_over.fence in left else row
 
 
 #: A piece with less of an edge than this lies at the fence on a point (mm).
