@@ -10,7 +10,7 @@ from .assembly import GROOVE, HALF_LAP, NOTCH
 from .cutting import ENDLESS, Member, Trim
 from .dimensions import MAST_GAP
 from .gable import fascia_low, gable_members, under_sheathing
-from .geometry import Z_AXIS, Bore, Placement, Plane, add, cross, scale, sub
+from .geometry import Z_AXIS, Bore, Placement, Plane, add, cross, dot, scale, sub
 from .plan import ENDS, LEFT, RIGHT, above, below
 from .sizes import Sizes
 from .spec import Spec
@@ -102,10 +102,11 @@ def _king_post(at: Sizes) -> Member:
 
 
 def _ridge(at: Sizes) -> Member:
-    """Between the hipped ends, or out to the barge boards; backed to the faces and as deep as the rafters' plumb cuts."""
+    """Between the hipped ends, or out to the barge boards; bevelled to the faces and as deep as the rafters' plumb cuts."""
     cap, plan = at.cap, at.plan
     side = next(side for side in at.eaves if cap.gables or plan.long(side))
-    trims = [Trim("backing", (under_sheathing(at, each),), partner="roof.sheathing") for each in at.eaves]
+    trims = [Trim("top edge to the roof's slope" if cap.gables or plan.long(each) else "corner under the end face",
+                  (under_sheathing(at, each),), partner="roof.sheathing") for each in at.eaves]
     for end in ENDS:
         next_side = plan.neighbour(side, end)
         trims.append(Trim("end for the barge boards", (plan.outer(next_side, cap.verge_r),), partner="roof.barge")
@@ -248,7 +249,8 @@ def _bed_mould(at: Sizes, side: int) -> Iterator[Member]:
     else:
         left_ends, right_ends = [_hip_side(at, side, LEFT), *left_ends], [*right_ends, _hip_side(at, side, RIGHT)]
     for index, stops in enumerate(zip(left_ends, right_ends, strict=True)):
-        trims = tuple(Trim("end against the rafter", (stop,)) for stop in stops)
+        trims = tuple(Trim(f"end against the {'hip' if hip else 'rafter'}", (stop,), partner="roof.hip" if hip else "")
+                      for stop in stops for hip in [abs(dot(stop.normal, v)) < 1.0 - 1e-9])
         yield Member("roof.bedmould", side, plan.level(side), (cap.soffit_top, cap.plate_top),
                      (cap.plate_r, cap.plate_r + cap.fascia_t), trims, index=index)
 

@@ -14,6 +14,7 @@ from ..core.solid import END_A, END_B, FAR_EDGE, MARKED_FACE, REFERENCE_EDGE
 from .drawing import Arrow, Circle, Dim, Drawing, Item, Label, Line
 from .job import Writer
 from .joint_words import marked_points, tick_positions
+from .seat_words import Seat
 from .strokes import fitted
 from .views import ON_EDGE, ON_END, ON_FACE, Segment, View, edges_seen
 
@@ -26,8 +27,9 @@ BETWEEN, AWAY = 6.0, 5.0
 SMALL = 6.0
 
 
-def board_drawing(part: Part, write: Writer) -> Drawing:
-    """The part at the scale that fits, the end view enlarged; drawn from the board's cells alone."""
+def board_drawing(part: Part, write: Writer, marks: tuple[Seat, ...] = ()) -> Drawing:
+    """The part at the scale that fits, the end view enlarged; drawn from the board's cells alone,
+    with the marks of what is only butted on it."""
     board = part.board
     high = ROOM_SHEET if part.stock.form == "sheet" else ROOM_HIGH
     scale = min(ROOM_LONG / board.length, high / board.width, LARGEST)
@@ -38,7 +40,8 @@ def board_drawing(part: Part, write: Writer) -> Drawing:
         *_view(part, ON_FACE, scale, (0.0, 0.0)), *_view(part, ON_EDGE, scale, (0.0, edge_y)),
         *_view(part, ON_END, end_scale, (end_x, 0.0)),
         *_face_dimensions(part, write, scale), *_names(part, write, scale, edge_y, end_x, end_scale),
-        *_grain(part, scale, edge_y), *_points(part, write, scale), *_ticks(part, write, scale),
+        *_grain(part, scale, edge_y, bool(marks)), *_marks(marks, scale), *_points(part, write, scale),
+        *_ticks(part, write, scale),
         *_section_dimensions(part, write, end_scale, end_x),
     ]
     return fitted(tuple(items), description=f"{part.mark}, {part.name}: marked face, reference edge and end B.")
@@ -132,17 +135,25 @@ def _names(part: Part, write: Writer, scale: float, edge_y: float, end_x: float,
     yield Label(end_x, board.thickness * end_scale + 2.0, "on end B", SMALL)
 
 
-def _grain(part: Part, scale: float, edge_y: float) -> Iterator[Item]:
+def _grain(part: Part, scale: float, edge_y: float, marked: bool) -> Iterator[Item]:
     """An arrow along the grain on the marked face, where no lettered point lies; below the views where joints fill it."""
     if part.stock.form == "mesh":
         return
     board = part.board
     half = min(12.0, board.length * scale / 5.0)
-    full = any(cut.kind in (DADO, GROOVE, BORE) for cut in board.cuts) or board.width * scale < 7.0
+    full = marked or any(cut.kind in (DADO, GROOVE, BORE) for cut in board.cuts) or board.width * scale < 7.0
     x, y = (board.length * scale / 2.0, edge_y - 6.5) if full else _free_spot(part, scale, half)
     yield Arrow(x - half, y, x + half, y, both=True, style="grain")
     yield Label(x, y + 1.0, "grain", SMALL - 0.5, "middle")
     yield Label(x, y - 2.8, part.called(MARKED_FACE), SMALL - 0.5, "middle")
+
+
+def _marks(marks: tuple[Seat, ...], scale: float) -> Iterator[Item]:
+    """The outlines of slats that are butted on the marked face."""
+    for seat in marks:
+        a, b, c, d = ((x * scale, y * scale) for x, y, _ in seat.corners)
+        yield Line((a, b), "thin")
+        yield Line((c, d), "thin")
 
 
 def _free_spot(part: Part, scale: float, half: float) -> tuple[float, float]:

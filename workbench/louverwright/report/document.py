@@ -18,6 +18,7 @@ from .job import Job, Writer
 from .page import Block, Bullets, Cell, Column, Figure, Heading, PageBreak, Pairs, Para, Report, Row, Table, Together
 from .part_sheet import PartSheet, part_sheets
 from .scribing import SCRIBE_NOTE, scribe_rows, twist_rows, twist_words
+from .seat_words import seats
 from .setups import beyond_rows, corner_rows, crosscut_rows, joint_setups, nested_rows, rip_rows
 from .words import CAUTIONS, SAW_CAUTIONS, advice_lines, holding_lines, how_to_read, setup_words, several_words
 
@@ -217,7 +218,7 @@ def _parts(job: Job) -> Iterator[Block]:
 def _part(sheet: PartSheet, job: Job) -> Together:
     every = f" · {job.count(sheet.part)} for all {job.vents} vents; for each" if job.vents > 1 else ""
     title = f"{sheet.mark} · {sheet.name}{every} · cut {sheet.count}"
-    figure = Figure(board_drawing(sheet.part, job.writer))
+    figure = Figure(board_drawing(sheet.part, job.writer, seats(sheet.part, job.assembly)))
     blocks: list[Block] = [Heading(title, 2, anchor=anchor(sheet)), figure, Pairs(sheet.facts, 2, small=True)]
     rows = [(row.number, row.title, row.set_to, row.lay, row.mark_at) for row in sheet.cuts]
     rows += [(str(len(sheet.cuts) + i), row.name, row.size, row.face, row.position)

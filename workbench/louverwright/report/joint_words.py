@@ -339,7 +339,7 @@ def corner_points(cut: Cut, board: Board) -> tuple[list[Vec], str]:
 
 
 #: Where a cut meets neither face in a line: a hip's tail between its cheeks.
-MIDDLE = "middle of the thickness"
+MIDDLE = "middle line of the ends and edges"
 
 
 def corner_text(cut: Cut, part: Part, write: Writer) -> str:

@@ -206,7 +206,8 @@ def cut_text(cuts: tuple[Cut, ...], axis: int, side: str, repair: Repair) -> str
     if not cuts:
         return "square across" if axis == 0 else "rip, blade upright"
     return "; ".join(f"{cut.name}, {' – '.join(rip_words(cut, part, write))}" if cut.kind == RIP else
-                     f"{cut.name}, {angles_text(saw_row(cut), write)} ({lay_text(saw_row(cut), part)})" for cut in cuts)
+                     f"{cut.name}, {angles_text(row, write)} ({lay_text(row, part)})"
+                     for cut in cuts for row in [saw_row(cut, part.board)])
 
 
 # ---- lost

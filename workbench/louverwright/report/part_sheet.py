@@ -29,14 +29,24 @@ from ..core.spec import Spec
 from ..core.units import format_pitch
 from .job import Job, Writer
 from .joint_words import JointRow, corner_face, corner_text, joint_rows
-from .saw_words import angles_text, beyond_saw, complement_text, lay_text, rip_words, row_of, saw_row, too_big
+from .saw_words import (
+    LEVEL,
+    angles_text,
+    beyond_saw,
+    complement_text,
+    corner_cut_row,
+    lay_text,
+    rip_mark,
+    rip_words,
+    saw_row,
+    too_big,
+)
 from .scribing import foot_text
+from .seat_words import seat_rows
 
 #: A bevelled strip narrower than this (mm) is ripped on the wide board; a piece bored along its
 #: length that is shorter than this is bored before it is cut off.
 NARROW, SHORT_BORE = 60.0, 400.0
-#: Planes and lengths this near to level or plumb (sine of the angle) are level or plumb.
-LEVEL = 1e-9
 
 
 @dataclass(frozen=True)
@@ -90,7 +100,8 @@ class PartSheet:
         rows = [("Stock", self.stock), ("Blank L × W × T", self.blank), ("Arrises", self.points),
                 ("Grain", self.grain), ("Faces", self.outside), ("Where", self.where), ("Hand", self.hand),
                 ("Order of cuts", self.order), ("Complements", self.complements), ("Nested setting", self.nested),
-                ("Along the top", self.rafter), ("To scribe", self.scribe), ("Meets", self.meets), ("Finish", self.finish)]
+                ("Along the top", self.rafter), ("To scribe", self.scribe), ("Meets", self.meets),
+                ("Held", self.part.kind.held), ("Finish", self.finish)]
         return tuple((label, value) for label, value in rows if value)
 
 
@@ -109,8 +120,8 @@ def _sheet(part: Part, job: Job, meets: str) -> PartSheet:
         points=_points(part, write), grain=grain_text(part),
         outside=_outside(part), hand=_hand(part), where=_where(part, job),
         weight=write.weight(part.weight), finish=part.kind.finish, cuts=tuple(_cut_rows(part, write)),
-        joints=tuple(joint_rows(part, write)), order=_order(part), meets=meets, nested=nested_text(part, write),
-        complements=_complements(part, write),
+        joints=(*joint_rows(part, write), *seat_rows(part, job)), order=_order(part), meets=meets,
+        nested=nested_text(part, write), complements=_complements(part, write),
         rafter=_rafter_text(part, job), scribe=foot_text(part, job),
         advice=tuple(_advice(part, spec, write)))
 
@@ -304,7 +315,7 @@ def _rips(part: Part, write: Writer) -> Iterable[CutRow]:
     for cut in part.board.cuts:
         if cut.kind == RIP:
             set_to, lay = rip_words(cut, part, write)
-            yield CutRow("", "rip", cut.name, set_to, lay, _rip_mark(cut, part, write))
+            yield CutRow("", "rip", cut.name, set_to, lay, rip_mark(cut, part, write))
 
 
 def _ends(part: Part, write: Writer) -> Iterable[CutRow]:
@@ -316,7 +327,7 @@ def _ends(part: Part, write: Writer) -> Iterable[CutRow]:
         return
     for end in (END_A, END_B):
         for cut in cuts[end]:
-            row = saw_row(cut)
+            row = saw_row(cut, part.board)
             yield CutRow("", part.called(end), cut.name, angles_text(row, write), lay_text(row, part),
                          _end_mark(cut, row.up, part, write))
         if end in square:
@@ -352,17 +363,6 @@ def _face_mark(span: EndSpan, face: str, part: Part, write: Writer) -> str:
     return ", ".join(told)
 
 
-def _rip_mark(cut: Cut, part: Part, write: Writer) -> str:
-    """Where a rip's plane meets the two faces, measured from the reference edge of the blank."""
-    plane, board = cut.planes[0], part.board
-    if abs(plane.normal[1]) < LEVEL:
-        return ""
-    at = [(plane.offset - plane.normal[2] * z) / plane.normal[1] for z in (board.thickness, 0.0)]
-    inside = [(face, y) for face, y in zip((MARKED_FACE, HIDDEN_FACE), at, strict=True)
-              if -0.01 <= y <= board.width + 0.01]
-    return "; ".join(f"{write.bare(max(0.0, y))} across on the {part.called(face)}" for face, y in inside)
-
-
 def _corner_row(cut: Cut, part: Part, write: Writer) -> CutRow:
     return CutRow("", f"corner at the {part.called(end_of(cut))}", cut.name, *corner_words(cut, part, write),
                   corner_text(cut, part, write))
@@ -373,7 +373,7 @@ def corner_words(cut: Cut, part: Part, write: Writer) -> tuple[str, str]:
     angles = setting(cut.planes[0])
     up = corner_face(cut, part.board)
     if part.stock.form not in ("sheet", "mesh"):
-        row = row_of(angles, end_of(cut), up)
+        row = corner_cut_row(cut, part.board, up)
         return angles_text(row, write), lay_text(row, part)
     text = f"{write.angle(abs(angles.mitre))} from square"
     lay = f"{part.called(up)} up"
@@ -469,7 +469,7 @@ def _advice(part: Part, spec: Spec, write: Writer) -> list[str]:
         return out
     for cut in part.board.cuts:
         if len(cut.planes) == 1:
-            out += beyond_saw(cut, part, spec, write)
+            out += beyond_saw(cut, part, spec, write, nested(part) is not None)
     if not any(cut.kind == CROSSCUT for cut in part.board.cuts):
         out += too_big(part, 0.0, 0.0, spec, write)
     if part.board.length < spec.shortest_piece and part.stock.form not in ("sheet", "mesh"):

@@ -47,7 +47,7 @@ def _ends(job: Job) -> Iterator[_End]:
         for end in (END_A, END_B):
             cuts = [cut for cut in part.board.cuts if cut.kind == CROSSCUT and end_of(cut) == end]
             square = [row_of(Setting(0.0, 0.0, 0.0), end)] if keeps_end(part, end) else []
-            for row in [saw_row(cut) for cut in cuts] or square:
+            for row in [saw_row(cut, part.board) for cut in cuts] or square:
                 yield _End(part, end, row, job.count(part))
 
 

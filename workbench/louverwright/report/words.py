@@ -4,6 +4,7 @@
 from __future__ import annotations
 
 from ..core.figures import air_report
+from ..core.gable import DRIP_NOSE, nose
 from ..core.kinds import STAGES
 from ..core.sizing import vents_advised
 from ..core.units import rounded
@@ -82,9 +83,20 @@ def advice_lines(job: Job) -> tuple[str, ...]:
     if worst > spec.cladding_clearance > 0.0:
         lines.append(f"If the pitch is off by {write.angle(spec.pitch_error)} the foot opens {write.length(worst)}, "
                      f"more than the cladding's clearance of {write.length(spec.cladding_clearance)}: measure again.")
+    lines += _nose_advice(job)
     lines.append("The base stands on its soles; flash it to the covering at least "
                  f"{write.length(100.0 if write.style.system == 'mm' else 101.6)} up the cladding.")
     return tuple(lines)
+
+
+def _nose_advice(job: Job) -> list[str]:
+    """Of a louvered gable's sill whose stock leaves its nose too short for a drip."""
+    reach = nose(job.spec, job.sizes)
+    if not job.sizes.cap.gables or job.spec.gable_end != "louvered" or reach >= DRIP_NOSE:
+        return []
+    return [f"The gable ends' sills reach {job.writer.length(reach)} beyond the plate, less than the "
+            f"{job.writer.length(DRIP_NOSE)} that make a drip: the aprons under them carry the water off, so bed their upper "
+            "edges in sealant, or take wider slat stock."]
 
 
 def holding_lines(job: Job) -> tuple[str, ...]:
