@@ -16,7 +16,8 @@ from louverwright.core.dimensions import sizes
 from louverwright.core.layout import layout
 from louverwright.core.saw import ARRISES, span_at
 from louverwright.core.solid import FAR_EDGE, REFERENCE_EDGE
-from louverwright.report.part_sheet import part_sheets, turned_over
+from louverwright.report.part_sheet import part_sheets
+from louverwright.report.place_words import turned_over
 
 
 @pytest.mark.parametrize("sides", [6, 8])

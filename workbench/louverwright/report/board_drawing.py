@@ -13,7 +13,8 @@ from ..core.saw import end_spans
 from ..core.solid import END_A, END_B, FAR_EDGE, MARKED_FACE, REFERENCE_EDGE
 from .drawing import Arrow, Circle, Dim, Drawing, Item, Label, Line
 from .job import Writer
-from .joint_words import marked_points, tick_positions
+from .joint_words import tick_positions
+from .lettered import marked_points
 from .strokes import fitted
 from .views import ON_EDGE, ON_END, ON_FACE, Segment, View, edges_seen
 

@@ -20,8 +20,9 @@ from ..core.saw import SQUARE
 from ..core.solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE
 from .document import parameter_text
 from .job import Job, Writer
-from .joint_words import SAME_POINT, joint_rows
-from .part_sheet import part_name
+from .joint_words import joint_rows
+from .lettered import SAME_POINT
+from .place_words import part_name
 
 NOTHING = "–"
 LESS_THAN_SHOWN = "differs by less than the paper shows"
