@@ -7,9 +7,10 @@ frame, are turned into the board frame, and are only sorted and named.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from .assembly import BORE, CORNER_CUT, CROSSCUT, CUT_ORDER, NOTCH, RIP, Board, Cut
+from .assembly import BORE, CORNER_CUT, CROSSCUT, CUT_ORDER, NOTCH, RIP, SHAPED_EDGE, Board, Cut
 from .geometry import Bore, Placement, Plane, Vec
 from .solid import Cell, Solid, box, clip, corners, extents, needed_planes, remove
 
@@ -82,10 +83,10 @@ def board_of(member: Member) -> tuple[Placement, Board]:
     local = [replace(trim, planes=tuple(member.frame.local_plane(p) for p in trim.planes)) for trim in member.trims]
     convex, singles, wastes = _trimmed(member, local)
     sawn: Solid = (convex,)
-    for trim in (trim for trim in wastes if trim.kind == NOTCH):
+    for trim in (trim for trim in wastes if trim.kind in (NOTCH, SHAPED_EDGE)):
         sawn = remove(sawn, trim.planes, trim.name)
     solid = sawn
-    for trim in (trim for trim in wastes if trim.kind != NOTCH):
+    for trim in (trim for trim in wastes if trim.kind not in (NOTCH, SHAPED_EDGE)):
         solid = remove(solid, trim.planes, trim.name)
     if not solid:
         raise LayoutError(f"{member.id}: nothing is left of it.")
@@ -127,20 +128,21 @@ def _moved(trim: Trim, origin: Vec) -> Trim:
 
 
 def _ordered(size: Vec, trims: list[Trim], sheet: bool) -> tuple[Cut, ...]:
-    """The cuts of a blank: each saw cut classed by what it meets when its turn comes."""
-    blank: Cell = box((0.0, 0.0, 0.0), size)
+    """The cuts of a blank: each saw cut classed by what it meets when its turn comes, after rips and shaped edges."""
+    blank: Solid = (box((0.0, 0.0, 0.0), size),)
     saw = [t for t in trims if len(t.planes) == 1 and _bites(blank, t.planes[0])]
     rips = [t for t in saw if _meets(blank, t.planes[0], 0)]
-    body = _cut_off(blank, rips)
+    shaped = [t for t in trims if len(t.planes) > 1 and t.kind == SHAPED_EDGE]
+    body = _cut_off(blank, (*rips, *shaped))
     across = [t for t in saw if t not in rips and _meets(body, t.planes[0], 1)
               and not (sheet and abs(t.planes[0].normal[1]) > SQUARE)]
     across.sort(key=_end)
     others = [t for t in saw if t not in rips and t not in across]
     rest = sorted(others, key=_end)
-    cuts = [*(_saw_cut(RIP, t) for t in rips), *(_saw_cut(CROSSCUT, t) for t in across),
-            *(_saw_cut(CORNER_CUT, t) for t in rest)]
+    cuts = [*(_cut(RIP, t) for t in rips), *(_cut(SHAPED_EDGE, t) for t in shaped), *(_cut(CROSSCUT, t) for t in across),
+            *(_cut(CORNER_CUT, t) for t in rest)]
     cuts = _that_bite(blank, cuts)
-    cuts += [Cut(t.kind, t.name, t.planes, partner=t.partner) for t in trims if len(t.planes) > 1]
+    cuts += [_cut(t.kind, t) for t in trims if len(t.planes) > 1 and t.kind != SHAPED_EDGE]
     return tuple(cuts)
 
 
@@ -149,37 +151,36 @@ def _end(trim: Trim) -> bool:
     return trim.planes[0].normal[0] > 0
 
 
-def _saw_cut(kind: str, trim: Trim) -> Cut:
+def _cut(kind: str, trim: Trim) -> Cut:
     return Cut(kind, trim.name, trim.planes, partner=trim.partner)
 
 
-def _bites(cell: Cell, plane: Plane) -> bool:
-    return max(plane.height(p) for p in corners((cell,))) > NOTHING
+def _bites(solid: Solid, plane: Plane) -> bool:
+    return max(plane.height(p) for p in corners(solid)) > NOTHING
 
 
-def _meets(cell: Cell, plane: Plane, axis: int) -> bool:
-    """True when the cut by ``plane`` reaches from one side of the cell to the other along ``axis``."""
-    cut = clip(cell, plane, "this cut")
-    face = next((f for f in cut or () if f.name == "this cut"), None)
-    if face is None:
+def _meets(solid: Solid, plane: Plane, axis: int) -> bool:
+    """True when the cut by ``plane`` reaches from one side of the solid to the other along ``axis``."""
+    reach = [p[axis] for cell in solid for facet in clip(cell, plane, "this cut") or () if facet.name == "this cut"
+             for p in facet.points]
+    if not reach:
         return False
-    low, high = extents((cell,))
-    reach = [p[axis] for p in face.points]
+    low, high = extents(solid)
     return min(reach) < low[axis] + ON_EDGE and max(reach) > high[axis] - ON_EDGE
 
 
-def _cut_off(cell: Cell, trims: list[Trim]) -> Cell:
+def _cut_off(solid: Solid, trims: Iterable[Trim]) -> Solid:
     for trim in trims:
-        cell = clip(cell, trim.planes[0], trim.name) or cell
-    return cell
+        solid = remove(solid, trim.planes, trim.name)
+    return solid
 
 
-def _that_bite(blank: Cell, cuts: list[Cut]) -> list[Cut]:
-    """The saw cuts that still take something off when their turn comes."""
+def _that_bite(blank: Solid, cuts: list[Cut]) -> list[Cut]:
+    """The cuts that still take something off when their turn comes."""
     kept: list[Cut] = []
     body = blank
     for cut in cuts:
-        if _bites(body, cut.planes[0]):
+        if len(cut.planes) > 1 or _bites(body, cut.planes[0]):
             kept.append(cut)
-            body = clip(body, cut.planes[0], cut.name) or body
+            body = remove(body, cut.planes, cut.name)
     return kept

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from functools import cached_property
 from itertools import groupby
 
-from ..core.assembly import DADO, NOTCH, Part
+from ..core.assembly import DADO, NOTCH, SHAPED_EDGE, Part
 from ..core.compare import KEEP, NEW, RECUT, Comparison, Handed, PartChange, changed_parameters, compare
 from ..core.fits import fit
 from ..core.geometry import Placement
@@ -199,7 +199,7 @@ def change_rows(change: PartChange, pair: Pair) -> tuple[ChangeRow, ...]:
     rows: list[ChangeRow] = []
     for own, group in groupby(change.changes, lambda c: (c.kind, c.cut, c.where, c.number, c.one_sided)):
         several = tuple(group)
-        if own[0] == NOTCH:
+        if own[0] in (NOTCH, SHAPED_EDGE):
             rows.append(_notch_row(several, change, pair))
         elif own[-1]:
             rows.append(_one_sided(several, change, pair))

@@ -7,10 +7,10 @@ Positions are read off the cut's planes and the finished board's own corners; no
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
-from ..core.assembly import BORE, DADO, GROOVE, HALF_LAP, Board, Cut, Part, board_shell
+from ..core.assembly import BORE, DADO, GROOVE, HALF_LAP, NOTCH, SHAPED_EDGE, Board, Cut, Part, board_shell
 from ..core.geometry import Plane, Vec
 from ..core.saw import SQUARE, end_spans, setting
 from ..core.solid import (
@@ -25,7 +25,7 @@ from ..core.solid import (
     extents,
 )
 from .job import Writer
-from .lettered import SAME_POINT, line_text, marked_lines, notch_face
+from .lettered import MIDDLE, SAME_POINT, bevelled, far_level, far_lines, line_text, marked_lines, notch_face
 
 
 @dataclass(frozen=True)
@@ -37,6 +37,7 @@ class JointRow:
     size: str
     position: str
     count: int = 1
+    sort: str = ""
 
 
 def datum(part: Part) -> str:
@@ -47,15 +48,19 @@ def datum(part: Part) -> str:
 
 
 def joint_rows(part: Part, write: Writer) -> list[JointRow]:
-    """Every cut of a board that is not a plain saw cut, dados of one housing pattern gathered in one row."""
+    """Every cut that is made after the saw's, dados of one housing pattern gathered in one row."""
     rows: list[JointRow] = []
-    cuts = [cut for cut in part.board.cuts if len(cut.planes) != 1]
+    cuts = [cut for cut in part.board.cuts if len(cut.planes) != 1 and cut.kind != SHAPED_EDGE]
     for group in _alike(cuts):
         if group[0].kind == DADO:
-            rows.append(_dados(group, part, write))
+            rows.append(replace(_dados(group, part, write), sort=SORTS[DADO]))
         else:
-            rows.extend(_single(cut, part, write) for cut in group)
+            rows.extend(replace(_single(cut, part, write), sort=SORTS[cut.kind]) for cut in group)
     return rows
+
+
+#: What steps of one kind are called in the order of cuts.
+SORTS = {SHAPED_EDGE: "shaped edges", HALF_LAP: "half laps", DADO: "dados", GROOVE: "grooves", BORE: "bores", NOTCH: "notches"}
 
 
 def _alike(cuts: list[Cut]) -> list[list[Cut]]:
@@ -189,24 +194,51 @@ def _lap(cut: Cut, part: Part, write: Writer) -> JointRow:
 # ---- notches
 
 
-def _side_words(cut: Cut, part: Part, a: Vec, b: Vec, write: Writer) -> str:
-    """A side of a notch: plumb, level or neither as it sits in the vent, and its length."""
-    plane = next(p for p in cut.planes if abs(p.height(a)) < SAME_POINT and abs(p.height(b)) < SAME_POINT)
-    up = abs(part.pieces[0].placement.direction(plane.normal)[2])
-    word = "level " if up > 1.0 - 1e-9 else "plumb " if up < 1e-9 else "side "
-    return word + write.bare(math.dist(a[:2], b[:2]))
+def shaped_rows(part: Part, write: Writer) -> list[JointRow]:
+    """The edges that are sawn to several planes before the ends are cut."""
+    return [replace(_notch(cut, part, write), sort=SORTS[SHAPED_EDGE]) for cut in part.board.cuts if cut.kind == SHAPED_EDGE]
 
 
 def _notch(cut: Cut, part: Part, write: Writer) -> JointRow:
-    lettered = marked_lines(part)[cut]
-    leans = [abs(setting(plane).bevel) for plane in cut.planes]
-    walls = "walls square" if max(leans) < SQUARE else "walls bevelled " + " and ".join(
-        sorted({write.angle(lean) for lean in leans if lean >= SQUARE}))
-    return JointRow(
-        cut.name, part.called(notch_face(cut, part.board)),
-        f"{walls}; " + ", ".join(_side_words(cut, part, a, b, write) for line in lettered
-                                 for (_, a), (_, b) in pairwise(line) if math.dist(a[:2], b[:2]) > SAME_POINT),
-        line_text(lettered, write))
+    """Its walls with length, bevel and lean, and its points: where a wall is bevelled, on both faces."""
+    board, lettered = part.board, marked_lines(part)[cut]
+    near = notch_face(cut, board)
+    walls = [_wall(cut, part, a, b, write) for line in lettered for a, b in pairwise(line)
+             if math.dist(a[1][:2], b[1][:2]) > SAME_POINT]
+    if not bevelled(cut):
+        return JointRow(cut.name, part.called(near), "walls square; " + ", ".join(walls), line_text(lettered, write))
+    place = [f"on the {part.called(near)}: {line_text(lettered, write)}"]
+    far = far_lines(part)[cut]
+    if far:
+        place.append(f"on the {_level_name(far_level(cut, board), part, write)}: {line_text(far, write)}")
+    return JointRow(cut.name, f"{part.called(near)}, and through", "; ".join(walls), "; ".join(place))
+
+
+def _wall(cut: Cut, part: Part, a: tuple[str, Vec], b: tuple[str, Vec], write: Writer) -> str:
+    """A wall of a notch: plumb, level or neither as it sits in the vent, its length, bevel and which face keeps more wood."""
+    plane = next(p for p in cut.planes if abs(p.height(a[1])) < SAME_POINT and abs(p.height(b[1])) < SAME_POINT)
+    up = abs(part.pieces[0].placement.direction(plane.normal)[2])
+    word = "level " if up > 1.0 - 1e-9 else "plumb " if up < 1e-9 else "side "
+    text = word + write.bare(math.dist(a[1][:2], b[1][:2]))
+    if not bevelled(cut):
+        return text
+    bevel = setting(plane).bevel
+    if abs(bevel) < SQUARE:
+        return f"{a[0]}–{b[0]} {text}, square"
+    longer = part.called(HIDDEN_FACE if bevel > 0.0 else MARKED_FACE)
+    return f"{a[0]}–{b[0]} {text}, bevel {write.angle(abs(bevel))}, more wood left on the {longer}"
+
+
+def _level_name(level: float, part: Part, write: Writer) -> str:
+    """A face by its name, or how deep under the marked face a level inside the board lies."""
+    board = part.board
+    if level < SAME_POINT:
+        return part.called(HIDDEN_FACE)
+    if level > board.thickness - SAME_POINT:
+        return part.called(MARKED_FACE)
+    if abs(level - board.thickness / 2.0) < SAME_POINT:
+        return MIDDLE
+    return f"line {write.bare(board.thickness - level)} in from the {part.called(MARKED_FACE)}"
 
 
 # ---- bores

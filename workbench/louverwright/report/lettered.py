@@ -6,7 +6,8 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 
-from ..core.assembly import CORNER_CUT, NOTCH, Board, Cut, Part, board_shell
+from ..core.assembly import CORNER_CUT, NOTCH, SHAPED_EDGE, Board, Cut, Part, board_shell
+from ..core.faces import Face, Shell, shell_of
 from ..core.geometry import Vec
 from ..core.marks import letters
 from ..core.saw import SQUARE, setting
@@ -15,26 +16,45 @@ from .job import Writer
 
 #: Two corners nearer than this (mm) are one point to a tape.
 SAME_POINT = 0.05
+#: Corners this near (mm) lie at one level.
+ON_LEVEL = 1e-3
 
 
-# ---- notches
+# ---- notches and shaped edges
+
+
+def as_sawn(cut: Cut, board: Board) -> Shell:
+    """The board that a cut's lines are read off: finished, or for a shaped edge before its ends are cut."""
+    if cut.kind != SHAPED_EDGE:
+        return board_shell(board)
+    return shell_of(board.after(max(i for i, each in enumerate(board.cuts, start=1) if each.kind == SHAPED_EDGE)))
 
 
 def notch_face(cut: Cut, board: Board) -> str:
     """The face that a notch is marked on: the marked face, or the hidden one where the notch does not reach the other."""
-    return MARKED_FACE if left_by(cut, board, MARKED_FACE) else HIDDEN_FACE
+    return MARKED_FACE if left_by(cut, board, board.thickness) else HIDDEN_FACE
 
 
-def left_by(cut: Cut, board: Board, on: str) -> list[tuple[Vec, Vec]]:
-    """The edges that a cut leaves on a face of the finished board, as pairs of corners."""
-    shell = board_shell(board)
-    own = {i for i, face in enumerate(shell.faces) if face.name == cut.name or face.name.startswith(cut.name + "/")}
-    top = {i for i, face in enumerate(shell.faces) if face.name == on}
-    found = []
-    for (a, b), faces in shell.edges().items():
-        if own & set(faces) and top & set(faces):
-            found.append((shell.points[a], shell.points[b]))
-    return found
+def far_level(cut: Cut, board: Board) -> float:
+    """How high over the hidden face a notch's other line lies (mm): on the other face, or where its walls end before it."""
+    faces = _own(cut, as_sawn(cut, board))
+    levels = [p[2] for face in faces for p in as_sawn(cut, board).outline(face)]
+    return min(levels) if notch_face(cut, board) == MARKED_FACE else max(levels)
+
+
+def _own(cut: Cut, shell: Shell) -> list[Face]:
+    return [face for face in shell.faces if face.name == cut.name or face.name.startswith(cut.name + "/")]
+
+
+def left_by(cut: Cut, board: Board, level: float) -> list[tuple[Vec, Vec]]:
+    """The edges that a cut leaves at a level over the hidden face (mm), with the face there if there is one."""
+    shell = as_sawn(cut, board)
+    own = {i for i, face in enumerate(shell.faces) if face in _own(cut, shell)}
+    name = MARKED_FACE if level > board.thickness - ON_LEVEL else HIDDEN_FACE if level < ON_LEVEL else ""
+    other = {i for i, face in enumerate(shell.faces) if i not in own and name in ("", face.name)}
+    found = [(shell.points[a], shell.points[b]) for (a, b), faces in shell.edges().items()
+             if own & set(faces) and other & set(faces)]
+    return [edge for edge in found if all(abs(p[2] - level) < ON_LEVEL for p in edge)]
 
 
 def chain(edges: Iterable[tuple[Vec, Vec]]) -> list[list[Vec]]:
@@ -63,9 +83,43 @@ def marked_lines(part: Part) -> dict[Cut, list[Lettered]]:
     for cut in part.board.cuts:
         if cut.kind == CORNER_CUT:
             lines[cut] = [_lettered(corner_points(cut, part.board)[0], known)]
-        elif cut.kind == NOTCH:
-            lines[cut] = [_lettered(line, known) for line in chain(left_by(cut, part.board, notch_face(cut, part.board)))]
+        elif cut.kind in (NOTCH, SHAPED_EDGE):
+            lines[cut] = [_lettered(line, known) for line in notch_lines(cut, part.board)]
     return lines
+
+
+def notch_lines(cut: Cut, board: Board) -> list[list[Vec]]:
+    """What is struck for a notch on the face that it is marked on."""
+    return chain(left_by(cut, board, board.thickness if notch_face(cut, board) == MARKED_FACE else 0.0))
+
+
+def far_lines(part: Part) -> dict[Cut, list[Lettered]]:
+    """The lettered points of each notch with a bevelled wall where its walls end: each line the same way as on the near face.
+
+    Letters go on from those of ``marked_lines``.
+    """
+    known = list({letter: (letter, p) for lines in marked_lines(part).values() for line in lines
+                  for letter, p in line}.values())
+    found: dict[Cut, list[Lettered]] = {}
+    for cut in part.board.cuts:
+        if cut.kind in (NOTCH, SHAPED_EDGE) and bevelled(cut):
+            near = notch_lines(cut, part.board)
+            far = chain(left_by(cut, part.board, far_level(cut, part.board)))
+            found[cut] = [_lettered(_same_way(line, near), known) for line in far]
+    return found
+
+
+def bevelled(cut: Cut) -> bool:
+    """True for a notch that has a wall which is not square to the faces."""
+    return any(abs(setting(plane).bevel) >= SQUARE for plane in cut.planes)
+
+
+def _same_way(line: list[Vec], near: list[list[Vec]]) -> list[Vec]:
+    """A line turned so that it runs as the nearest of those on the near face."""
+    def apart(points: list[Vec], other: list[Vec]) -> float:
+        return math.dist(points[0][:2], other[0][:2]) + math.dist(points[-1][:2], other[-1][:2])
+
+    return min((points for points in (line, line[::-1])), key=lambda points: min(apart(points, each) for each in near))
 
 
 def _lettered(points: list[Vec], known: Lettered) -> Lettered:
@@ -81,7 +135,8 @@ def _lettered(points: list[Vec], known: Lettered) -> Lettered:
 
 def marked_points(part: Part) -> Lettered:
     """All lettered points of a part, each once."""
-    return list(dict.fromkeys(point for lines in marked_lines(part).values() for line in lines for point in line))
+    lines = [*marked_lines(part).values(), *far_lines(part).values()]
+    return list(dict.fromkeys(point for each in lines for line in each for point in line))
 
 
 def line_text(lines: list[Lettered], write: Writer) -> str:
@@ -104,12 +159,12 @@ def corner_face(cut: Cut, board: Board) -> str:
 def _line_on(cut: Cut, board: Board, face: str) -> list[Vec]:
     """Where a cut crosses a face, on the board as it stands when the cut's turn comes."""
     solid = board.after(board.cuts.index(cut))
-    done = clip(solid[0], cut.planes[0], "this cut") or ()
-    made = next(facet for facet in done if facet.name == "this cut")
+    made = [p for cell in solid for facet in clip(cell, cut.planes[0], "this cut") or () if facet.name == "this cut"
+            for p in facet.points]
     if face == MIDDLE:
-        return list(made.points)
+        return made
     level = board.thickness if face == MARKED_FACE else 0.0
-    return [p for p in made.points if abs(p[2] - level) < 1e-3]
+    return [p for p in made if abs(p[2] - level) < ON_LEVEL]
 
 
 def corner_points(cut: Cut, board: Board) -> tuple[list[Vec], str]:

@@ -23,10 +23,10 @@ from ..core.saw import SQUARE, EndSpan, edge_of, end_of, end_spans, setting, spa
 from ..core.solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE
 from ..core.spec import Spec
 from .job import Job, Writer
-from .joint_words import JointRow, joint_rows
+from .joint_words import JointRow, joint_rows, shaped_rows
 from .lettered import corner_face, corner_text
 from .place_words import part_name, where_text
-from .saw_words import angles_text, beyond_saw, complement_text, lay_text, rip_words, row_of, saw_row, too_big
+from .saw_words import angles_text, beyond_saw, complement_text, lay_text, rip_words, row_of, saw_row, too_deep, too_long
 from .scribing import foot_text
 
 #: A bevelled strip narrower than this (mm) is ripped on the wide board; a piece bored along its
@@ -46,6 +46,7 @@ class CutRow:
     set_to: str
     lay: str
     mark_at: str
+    sort: str
 
     @property
     def title(self) -> str:
@@ -100,13 +101,14 @@ def part_sheets(job: Job) -> tuple[PartSheet, ...]:
 
 def _sheet(part: Part, job: Job, meets: str) -> PartSheet:
     write, board, spec = job.writer, part.board, job.spec
+    cuts, joints = tuple(_cut_rows(part, write)), tuple(joint_rows(part, write))
     return PartSheet(
         part=part, mark=part.mark, name=part_name(part, job), count=str(part.count), stock=stock_text(part, write),
         finished=_finished(part, write), blank=write.size(*board.size),
         points=_points(part, write), grain=grain_text(part),
         outside=_outside(part), hand=_hand(part), where=where_text(part, job),
-        weight=write.weight(part.weight), finish=part.kind.finish, cuts=tuple(_cut_rows(part, write)),
-        joints=tuple(joint_rows(part, write)), order=_order(part), meets=meets, nested=nested_text(part, write),
+        weight=write.weight(part.weight), finish=part.kind.finish, cuts=cuts,
+        joints=joints, order=_order((*cuts, *joints)), meets=meets, nested=nested_text(part, write),
         complements=_complements(part, write),
         rafter=_rafter_text(part, job), scribe=foot_text(part, job),
         advice=tuple(_advice(part, spec, write)))
@@ -187,10 +189,16 @@ def _meetings(assembly: Assembly, write: Writer) -> dict[str, str]:
 
 
 def _cut_rows(part: Part, write: Writer) -> Iterable[CutRow]:
-    """Rips, then ends, then corner cuts, numbered as they are made."""
-    rows = [*_rips(part, write), *_ends(part, write),
+    """Rips, shaped edges, ends, corner cuts, numbered as they are made."""
+    rows = [*_rips(part, write), *_shaped(part, write), *_ends(part, write),
             *(_corner_row(cut, part, write) for cut in part.board.cuts if cut.kind == CORNER_CUT)]
     return [replace(row, number=str(number)) for number, row in enumerate(rows, start=1)]
+
+
+def _shaped(part: Part, write: Writer) -> Iterable[CutRow]:
+    """Edges that are sawn to several planes: before the ends, with lines from end to end of the blank."""
+    for row in shaped_rows(part, write):
+        yield CutRow("", part.called(FAR_EDGE), row.name, row.size, row.face, row.position, row.sort)
 
 
 def ripped_to_width(part: Part) -> bool:
@@ -200,11 +208,11 @@ def ripped_to_width(part: Part) -> bool:
 
 def _rips(part: Part, write: Writer) -> Iterable[CutRow]:
     if ripped_to_width(part):
-        yield CutRow("", "rip", "rip to width", "square", "either way", f"{write.bare(part.board.width)} wide")
+        yield CutRow("", "rip", "rip to width", "square", "either way", f"{write.bare(part.board.width)} wide", "rips")
     for cut in part.board.cuts:
         if cut.kind == RIP:
             set_to, lay = rip_words(cut, part, write)
-            yield CutRow("", "rip", cut.name, set_to, lay, _rip_mark(cut, part, write))
+            yield CutRow("", "rip", cut.name, set_to, lay, _rip_mark(cut, part, write), "rips")
 
 
 def _ends(part: Part, write: Writer) -> Iterable[CutRow]:
@@ -212,16 +220,16 @@ def _ends(part: Part, write: Writer) -> Iterable[CutRow]:
     cuts = {end: [cut for cut in part.board.cuts if cut.kind == CROSSCUT and end_of(cut) == end] for end in (END_A, END_B)}
     square = [end for end in (END_A, END_B) if not cuts[end] and keeps_end(part, end)]
     if len(square) == 2:
-        yield CutRow("", "both ends", "square", "square", "either way", f"{write.bare(part.board.length)} long")
+        yield CutRow("", "both ends", "square", "square", "either way", f"{write.bare(part.board.length)} long", "ends")
         return
     for end in (END_A, END_B):
         for cut in cuts[end]:
             row = saw_row(cut)
             yield CutRow("", part.called(end), cut.name, angles_text(row, write), lay_text(row, part),
-                         _end_mark(cut, row.up, part, write))
+                         _end_mark(cut, row.up, part, write), "ends")
         if end in square:
             at = "start here (0)" if end == END_A else f"at {write.bare(part.board.length)}"
-            yield CutRow("", part.called(end), "square end", "square", "either way", at)
+            yield CutRow("", part.called(end), "square end", "square", "either way", at, "ends")
 
 
 def keeps_end(part: Part, end: str) -> bool:
@@ -264,8 +272,10 @@ def _rip_mark(cut: Cut, part: Part, write: Writer) -> str:
 
 
 def _corner_row(cut: Cut, part: Part, write: Writer) -> CutRow:
-    return CutRow("", f"corner at the {part.called(end_of(cut))}", cut.name, *corner_words(cut, part, write),
-                  corner_text(cut, part, write))
+    end = end_of(cut)
+    alone = sum(each.kind in (CROSSCUT, CORNER_CUT) and end_of(each) == end for each in part.board.cuts) == 1
+    where = part.called(end) if alone and not keeps_end(part, end) else f"corner at the {part.called(end)}"
+    return CutRow("", where, cut.name, *corner_words(cut, part, write), corner_text(cut, part, write), "corner cuts")
 
 
 def corner_words(cut: Cut, part: Part, write: Writer) -> tuple[str, str]:
@@ -289,16 +299,18 @@ def _complements(part: Part, write: Writer) -> str:
     return ", ".join(dict.fromkeys(texts))
 
 
-def _order(part: Part) -> str:
-    """Rips and backing before ends; ends before laps; laps before dados; notches last."""
-    names = {"rip": "rips", "crosscut": "ends", "corner cut": "corner cuts", "half lap": "half laps", "dado": "dados",
-             "groove": "grooves", "bore": "bores", "notch": "notches"}
-    kinds = list(dict.fromkeys(cut.kind for cut in part.board.cuts))
-    if ripped_to_width(part) and RIP not in kinds:
-        kinds.insert(0, RIP)
-    if CROSSCUT not in kinds:
-        kinds.insert(1 if RIP in kinds else 0, CROSSCUT)
-    return " → ".join(names[kind] for kind in kinds)
+def _order(rows: Iterable[CutRow | JointRow]) -> str:
+    """The listed steps by their sorts, each with the numbers of its rows: 'rip 1 → ends 2–3 → half laps 4–5'."""
+    sorts: dict[str, list[int]] = {}
+    for number, row in enumerate(rows, start=1):
+        sorts.setdefault(row.sort, []).append(number)
+    return " → ".join(f"{sort} {steps[0]}–{steps[-1]}" if len(steps) > 1 else f"{ONE.get(sort, sort)} {steps[0]}"
+                      for sort, steps in sorts.items())
+
+
+#: What a sort of steps is called where there is but one of it.
+ONE = {"rips": "rip", "corner cuts": "corner cut", "half laps": "half lap", "grooves": "groove", "bores": "bore",
+       "notches": "notch", "shaped edges": "shaped edge"}
 
 
 # ---- nested setting and what the saw cannot do
@@ -370,8 +382,9 @@ def _advice(part: Part, spec: Spec, write: Writer) -> list[str]:
     for cut in part.board.cuts:
         if len(cut.planes) == 1:
             out += beyond_saw(cut, part, spec, write)
-    if not any(cut.kind == CROSSCUT for cut in part.board.cuts):
-        out += too_big(part, 0.0, 0.0, spec, write)
+    square_end = any(keeps_end(part, end) for end in (END_A, END_B))
+    out += too_deep(part, 0.0, spec, write) if square_end else []
+    out += too_long(part, square_end, spec, write)
     if part.board.length < spec.shortest_piece and part.stock.form not in ("sheet", "mesh"):
         out.append(f"It is shorter than {write.length(spec.shortest_piece)}: cut it from a longer stick, held by a clamp, "
                    "never by hand beside the blade.")

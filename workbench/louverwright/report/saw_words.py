@@ -12,7 +12,7 @@ import math
 from dataclasses import dataclass
 
 from ..core.assembly import CORNER_CUT, CROSSCUT, RIP, Cut, Part
-from ..core.saw import SQUARE, Setting, edge_of, end_of, setting
+from ..core.saw import SQUARE, Setting, edge_of, end_of, line_of, setting
 from ..core.solid import END_A, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE
 from ..core.spec import Spec
 from .job import Writer
@@ -106,7 +106,7 @@ def beyond_saw(cut: Cut, part: Part, spec: Spec, write: Writer) -> list[str]:
     narrow = cut.kind == CROSSCUT or (cut.kind == CORNER_CUT and part.stock.form not in ("sheet", "mesh"))
     mitre = abs(angles.mitre) if narrow else 0.0
     bevel = abs(angles.bevel)
-    advice: list[str] = []
+    advice = too_deep(part, bevel, spec, write) if cut.kind != RIP else []
     if bevel > spec.saw_tilt + SQUARE:
         advice.append(f"The bevel {write.angle(bevel)} is beyond the blade's {write.angle(spec.saw_tilt)}: stand the "
                       f"piece on edge against a tall fence or in a jig and tilt the blade "
@@ -117,8 +117,6 @@ def beyond_saw(cut: Cut, part: Part, spec: Spec, write: Writer) -> list[str]:
     elif bevel > SQUARE and mitre > spec.saw_compound and bevel > compound_limit(mitre, spec) + SQUARE:
         advice.append(f"At a mitre of {write.angle(mitre)} this saw tilts to {write.angle(compound_limit(mitre, spec))}"
                       " only: use the nested setting if one is given, or a jig.")
-    if cut.kind != RIP:
-        advice += too_big(part, mitre, bevel, spec, write)
     return advice
 
 
@@ -130,16 +128,24 @@ def compound_limit(mitre: float, spec: Spec) -> float:
     return float(max(0.0, spec.saw_tilt * (spec.saw_mitre - mitre) / room))
 
 
-def too_big(part: Part, mitre: float, bevel: float, spec: Spec, write: Writer) -> list[str]:
-    """Sentences for a piece that is too thick or too wide for the saw at these angles."""
+def too_deep(part: Part, bevel: float, spec: Spec, write: Writer) -> list[str]:
+    """A sentence for a piece that is too thick for the blade at its bevel (degrees)."""
+    thick, deep = part.board.thickness, spec.saw_depth * math.cos(math.radians(bevel))
+    if thick <= deep:
+        return []
+    return [f"{write.length(thick)} is thicker than the saw cuts here ({write.length(deep)}): carry the line round and cut "
+            "from both faces, or finish with a handsaw."]
+
+
+def too_long(part: Part, square_end: bool, spec: Spec, write: Writer) -> list[str]:
+    """A sentence that names cuts whose lines are longer than the saw crosscuts; with ``square_end`` there is one besides."""
     board = part.board
-    advice = []
-    deep = spec.saw_depth * math.cos(math.radians(bevel))
-    if board.thickness > deep:
-        advice.append(f"{write.length(board.thickness)} is thicker than the saw cuts here ({write.length(deep)}): carry "
-                      "the line round and cut from both faces, or finish with a handsaw.")
-    across = board.width / math.cos(math.radians(min(mitre, 85.0)))
-    if across > spec.saw_crosscut:
-        advice.append(f"{write.length(across)} across is wider than the saw's {write.length(spec.saw_crosscut)}: use a "
-                      "guided hand-held saw along a clamped fence.")
-    return advice
+    lines = [(cut.name, line_of(board, cut)) for cut in board.cuts if cut.kind in (CROSSCUT, CORNER_CUT)]
+    lines += [("square end", board.width)] if square_end else []
+    over = [(name, long) for name, long in lines if long > spec.saw_crosscut]
+    if not over:
+        return []
+    names = list(dict.fromkeys(f"“{name}”" for name, _ in over))
+    run = f"The cut {names[0]} runs" if len(over) == 1 else f"The cuts {' and '.join(names)} run up to"
+    return [f"{run} {write.length(max(long for _, long in over))} across, more than the saw's "
+            f"{write.length(spec.saw_crosscut)}: use a guided hand-held saw along a clamped fence."]
