@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import math
+import re
 import sys
+from collections import Counter
 from pathlib import Path
 
 import pytest
@@ -11,11 +13,16 @@ import pytest
 sys.path.append(str(Path(__file__).resolve().parents[1] / "core"))
 from making import EXAMPLES, job_of, only, spec_of
 
-from louverwright.core.assembly import CORNER_CUT, CROSSCUT, SHAPED_EDGE
+from louverwright.core.assembly import CORNER_CUT, CROSSCUT, SHAPED_EDGE, board_shell, board_volume_and_centre
 from louverwright.core.dimensions import sizes
+from louverwright.core.geometry import dot
 from louverwright.core.layout import layout
 from louverwright.core.saw import ARRISES, line_of, span_at
 from louverwright.core.solid import FAR_EDGE, REFERENCE_EDGE
+from louverwright.exchange.papers import job_from_values
+from louverwright.report.document import document
+from louverwright.report.html import to_html
+from louverwright.report.job import Job
 from louverwright.report.lettered import far_lines, marked_lines
 from louverwright.report.part_sheet import part_sheets
 from louverwright.report.place_words import turned_over
@@ -133,3 +140,99 @@ def test_too_long_for_the_saw_is_said_of_the_cut_that_is() -> None:
         assert all(f"“{name}”" in told[0] for name in over)
         if sheet.part.kind.id.startswith("roof.hip") or sheet.part.kind.id == "roof.jack":
             assert lines and not over and not told
+
+
+def where(job: Job) -> dict[str, str]:
+    return {sheet.mark: sheet.where for sheet in part_sheets(job)}
+
+
+def test_commons_are_said_to_be_where_they_are() -> None:
+    rectangle, gabled = job_of("hay-store-rectangle"), job_of("cart-shed-gable")
+    assert where(rectangle)["R5"] == "1 on each of both gable sides, 2 on each of both eave sides; at the ridge's ends"
+    assert where(gabled)["R5"] == "both gable sides"
+    for job in (rectangle, gabled):
+        for sheet in part_sheets(job):
+            if "every side" in sheet.where:
+                counts = Counter(piece.side for piece in sheet.part.pieces)
+                assert len(counts) == job.sizes.plan.sides and len(set(counts.values())) == 1, sheet.mark
+
+
+def test_parts_at_one_corner_of_a_twisted_roof_name_it() -> None:
+    """As the scribing table does: each leg alone at a corner, front is +X."""
+    job, seen = job_of("twisted-roof-sagging-ridge"), 0
+    for sheet in part_sheets(job):
+        part = sheet.part
+        if part.kind.id.startswith("base.leg."):
+            (piece,) = part.pieces
+            x, y, _ = piece.placement.point(board_volume_and_centre(part.board)[1])
+            corner = f"{'front' if x > 0.0 else 'back'} {'left' if y > 0.0 else 'right'} corner"
+            assert corner in sheet.where, (part.mark, sheet.where)
+            seen += 1
+    assert seen == 8
+    assert {where(job)["B7L"], where(job)["B7R"]} == {"gable side −X (back)", "gable side +X (front)"}
+
+
+def test_parts_on_one_slope_say_whether_they_stand_low_or_high() -> None:
+    job, seen = job_of("flat-roof-curb"), set()
+    for sheet in (sheet for sheet in part_sheets(job) if sheet.part.kind.stage == "base"):
+        centres = [piece.placement.point(board_volume_and_centre(sheet.part.board)[1])[1] for piece in sheet.part.pieces]
+        word = next((word for word in ("low", "high") if f"on the {word} side of the roof" in sheet.where), "")
+        if word:
+            assert all((y > 0.0) == (word == "low") for y in centres), sheet.mark
+            seen.add((sheet.part.kind.id, word))
+    assert {(kind, word) for kind in ("base.leg.gable", "base.leg.eave", "base.cladding.eave", "base.corner.gable")
+            for word in ("low", "high")} <= seen
+
+
+@pytest.mark.parametrize("ridge_offset", [0.0, 120.0])
+def test_boards_are_numbered_from_the_left_as_seen_from_outside(ridge_offset: float) -> None:
+    values = {"cladding": "boards", "cladding_stock": "1x6", "ridge_offset": ridge_offset, "width": 900.0}
+    job = job_from_values(values, "1", Path())
+    plan, told = job.sizes.plan, 0
+    rows: dict[int, list[tuple[float, str]]] = {}
+    for part in job.assembly.parts:
+        for piece in part.pieces if part.kind.id.startswith("base.cladding.") else ():
+            rows.setdefault(piece.side, []).append((dot(piece.placement.origin, plan.v(piece.side)), part.mark))
+    for mark, text in where(job).items():
+        if "from the left" in text:
+            (numbers, count), = re.findall(r"no\. ([\d and]+) of (\d+)(?: on|;|$)", text)[:1]
+            first = next(side for side, row in sorted(rows.items()) if mark in [m for _, m in row])
+            row = [m for _, m in sorted(rows[first])]
+            assert [row[int(n) - 1] for n in numbers.split(" and ")] == [mark] * row.count(mark) and len(row) == int(count)
+            told += 1
+    assert told > 3
+
+
+def test_no_part_is_named_for_a_slope_that_it_straddles() -> None:
+    """With the ridge off the axis the middle of a gable side's rail or sheet lies on one slope, and the piece on both."""
+    job = job_of("saltbox-off-the-ridge")
+    ridge, seen = job.sizes.roof.ridge, 0
+    for sheet in part_sheets(job):
+        points = [piece.placement.point(p)[1] - ridge for piece in sheet.part.pieces
+                  for p in board_shell(sheet.part.board).points]
+        if min(points) < -1.0 and max(points) > 1.0:
+            assert "slope" not in sheet.name, sheet.name
+            seen += sheet.part.kind.id in ("base.rail.top", "base.cladding.gable")
+    assert seen >= 3
+
+
+def test_rails_of_two_lengths_name_their_sides() -> None:
+    names = {sheet.mark: sheet.name for sheet in part_sheets(job_of("hay-store-rectangle"))}
+    assert (names["L3a"], names["L3b"]) == ("Bottom rail, gable side", "Bottom rail, eave side")
+    assert (names["L4a"], names["L4b"]) == ("Top rail, gable side", "Top rail, eave side")
+    assert {sheet.name for sheet in part_sheets(job_of("hay-barn-28ft")) if sheet.mark == "L3a"} == {"Bottom rail, gable side"}
+
+
+def test_a_figure_is_described_by_the_name_on_the_page() -> None:
+    job = job_of("octagon-dairy")
+    text = to_html(document(job), "A4")
+    for sheet in part_sheets(job):
+        assert f"{sheet.mark}, {sheet.name}: marked face" in text.replace("&#x27;", "'"), sheet.mark
+
+
+def test_the_sheathings_upper_edge_has_one_name() -> None:
+    for name in ("hay-store-rectangle", "cart-shed-gable", "horse-barn-flared"):
+        job = job_of(name)
+        for part in job.assembly.of_kind("roof.sheathing"):
+            assert part.called(FAR_EDGE) == "upper edge"
+            assert not [cut.name for cut in part.board.cuts if "peak" in cut.name or "ridge edge" in cut.name]

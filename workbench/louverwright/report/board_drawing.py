@@ -27,8 +27,8 @@ BETWEEN, AWAY = 6.0, 5.0
 SMALL = 6.0
 
 
-def board_drawing(part: Part, write: Writer) -> Drawing:
-    """The part at the scale that fits, the end view enlarged; drawn from the board's cells alone."""
+def board_drawing(part: Part, name: str, write: Writer) -> Drawing:
+    """The part, called ``name``, at the scale that fits, the end view enlarged; drawn from the board's cells alone."""
     board = part.board
     high = ROOM_SHEET if part.stock.form == "sheet" else ROOM_HIGH
     scale = min(ROOM_LONG / board.length, high / board.width, LARGEST)
@@ -42,7 +42,7 @@ def board_drawing(part: Part, write: Writer) -> Drawing:
         *_grain(part, scale, edge_y), *_points(part, write, scale), *_ticks(part, write, scale),
         *_section_dimensions(part, write, end_scale, end_x),
     ]
-    return fitted(tuple(items), description=f"{part.mark}, {part.name}: marked face, reference edge and end B.")
+    return fitted(tuple(items), description=f"{part.mark}, {name}: marked face, reference edge and end B.")
 
 
 def _view(part: Part, view: View, scale: float, at: tuple[float, float]) -> Iterator[Item]:
