@@ -169,7 +169,7 @@ def test_parts_at_one_corner_of_a_twisted_roof_name_it() -> None:
             assert corner in sheet.where, (part.mark, sheet.where)
             seen += 1
     assert seen == 8
-    assert {where(job)["B7L"], where(job)["B7R"]} == {"gable side −X (back)", "gable side +X (front)"}
+    assert {where(job)["B7a"], where(job)["B7b"]} == {"gable side −X (back)", "gable side +X (front)"}
 
 
 def test_parts_on_one_slope_say_whether_they_stand_low_or_high() -> None:
@@ -236,3 +236,13 @@ def test_the_sheathings_upper_edge_has_one_name() -> None:
         for part in job.assembly.of_kind("roof.sheathing"):
             assert part.called(FAR_EDGE) == "upper edge"
             assert not [cut.name for cut in part.board.cuts if "peak" in cut.name or "ridge edge" in cut.name]
+
+
+def test_a_notch_that_another_takes_whole_is_not_cut() -> None:
+    """Corner first, a narrow leg at the ridge stands under the cap all along: its foot on the roof left no line to saw to."""
+    job = job_from_values({"width": 900.0, "facing": "corner"}, "1", Path())
+    taken = [part for part in job.assembly.parts if part.kind.id.startswith("base.leg.")
+             and not [cut for cut in part.board.cuts if cut.name == "foot to the roof"]]
+    assert taken and all("relief over the ridge cap" in [cut.name for cut in part.board.cuts] for part in taken)
+    for part in job.assembly.parts:
+        assert all(lines and all(lines) for lines in marked_lines(part).values()), part.mark

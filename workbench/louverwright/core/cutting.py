@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 
 from .assembly import BORE, CORNER_CUT, CROSSCUT, CUT_ORDER, NOTCH, RIP, SHAPED_EDGE, Board, Cut
 from .geometry import Bore, Placement, Plane, Vec
-from .solid import Cell, Solid, box, clip, corners, extents, needed_planes, remove
+from .solid import Cell, Solid, box, clip, common, corners, extents, needed_planes, remove
 
 #: Half the length of a stick before anything is cut off it (mm); longer than any stock.
 ENDLESS = 50_000.0
@@ -82,6 +82,7 @@ def board_of(member: Member) -> tuple[Placement, Board]:
     """
     local = [replace(trim, planes=tuple(member.frame.local_plane(p) for p in trim.planes)) for trim in member.trims]
     convex, singles, wastes = _trimmed(member, local)
+    wastes = [trim for number, trim in enumerate(wastes) if not _swallowed(trim, wastes[number + 1:], convex)]
     sawn: Solid = (convex,)
     for trim in (trim for trim in wastes if trim.kind in (NOTCH, SHAPED_EDGE)):
         sawn = remove(sawn, trim.planes, trim.name)
@@ -121,6 +122,12 @@ def _trimmed(member: Member, trims: list[Trim]) -> tuple[Cell, list[Trim], list[
         open_wastes = [t for t in simpler if t.planes]
         if not any(len(t.planes) == 1 for t in open_wastes):
             return stick, singles, open_wastes
+
+
+def _swallowed(trim: Trim, later: list[Trim], convex: Cell) -> bool:
+    """True for a notch that later ones take whole: a foot on the roof where it is relieved over the ridge cap all along."""
+    body = _cut_off((convex,), [each for each in later if each.kind == NOTCH == trim.kind])
+    return trim.kind == NOTCH and not any(common(cell, trim.planes) for cell in body)
 
 
 def _moved(trim: Trim, origin: Vec) -> Trim:
