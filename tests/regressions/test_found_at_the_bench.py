@@ -18,7 +18,7 @@ from louverwright.core.dimensions import sizes
 from louverwright.core.geometry import dot
 from louverwright.core.layout import layout
 from louverwright.core.saw import ARRISES, line_of, span_at
-from louverwright.core.solid import FAR_EDGE, REFERENCE_EDGE
+from louverwright.core.solid import END_A, END_B, FAR_EDGE, REFERENCE_EDGE
 from louverwright.exchange.papers import job_from_values
 from louverwright.report.document import document
 from louverwright.report.html import to_html
@@ -246,3 +246,19 @@ def test_a_notch_that_another_takes_whole_is_not_cut() -> None:
     assert taken and all("relief over the ridge cap" in [cut.name for cut in part.board.cuts] for part in taken)
     for part in job.assembly.parts:
         assert all(lines and all(lines) for lines in marked_lines(part).values()), part.mark
+
+
+@pytest.mark.parametrize("roof_form", ["hip", "gable"])
+def test_sheathing_with_its_grain_up_the_slope_names_its_sides_as_they_lie(roof_form: str) -> None:
+    """Its ends are the eave edge and the upper edge, and its long sides left and right; a tapering rip has two marks."""
+    job = job_from_values({"sheathing_grain": "up the slope", "roof_form": roof_form}, "1", Path())
+    sheet = next(sheet for sheet in part_sheets(job) if sheet.part.kind.id == "roof.sheathing")
+    part, piece = sheet.part, sheet.part.pieces[0]
+    right = job.sizes.plan.v(piece.side)
+    assert (part.called(END_A), part.called(END_B)) == ("eave edge", "upper edge") and piece.placement.x[2] > 0.0
+    assert (part.called(REFERENCE_EDGE), part.called(FAR_EDGE)) == ("right edge", "left edge")
+    assert dot(piece.placement.y, right) == pytest.approx(-1.0)
+    rips = [row for row in sheet.cuts if "taper" in row.set_to]
+    assert len(rips) == (2 if roof_form == "hip" else 0)
+    for row in rips:
+        assert "at the eave edge" in row.mark_at and "at the upper edge" in row.mark_at

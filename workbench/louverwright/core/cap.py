@@ -305,7 +305,8 @@ def _sheathing(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
         frame = plan.sloping(side, pitch, at.real(side, cap.break_r), cap.break_z)
         if spec.sheathing_grain == "up the slope":
             frame = Placement.from_axes(frame.origin, frame.y, frame.z)
-        yield Member(kind, side, frame, _ANY, (0.0, cap.sheathing_t), tuple(planes), sheet=True)
+        yield Member(kind, side, frame, _ANY, (0.0, cap.sheathing_t), tuple(planes), sheet=True,
+                     turned=spec.sheathing_grain == "up the slope")
 
 
 def _hip_edge(at: Sizes, side: int, end: int, face: Callable[[Sizes, int], Plane]) -> Plane:

@@ -45,7 +45,8 @@ class Member:
     ``frame`` has X along the grain, Y across the width, Z towards the marked face;
     the stick fills y from ``width[0]`` to ``width[1]`` and z from ``thickness[0]`` to ``thickness[1]`` (mm).
     ``swapped`` tells that the reference edge carries the name of the kind's far edge, ``reversed`` that
-    end A carries that of its end B; ``sheet`` that
+    end A carries that of its end B; ``turned`` that its length runs as the kind's width does: ends and edges exchange
+    names, end A carrying that of the reference edge and the far edge that of end A; ``sheet`` that
     it is cut from a sheet, whose slanting edges are given by points, not as crosscuts.
     """
 
@@ -60,6 +61,7 @@ class Member:
     bores: tuple[tuple[str, Bore], ...] = ()
     swapped: bool = False
     reversed: bool = False
+    turned: bool = False
     sheet: bool = False
 
     @property

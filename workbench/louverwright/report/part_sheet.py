@@ -261,14 +261,20 @@ def _face_mark(span: EndSpan, face: str, part: Part, write: Writer) -> str:
 
 
 def _rip_mark(cut: Cut, part: Part, write: Writer) -> str:
-    """Where a rip's plane meets the two faces, measured from the reference edge of the blank."""
+    """Where a rip's plane meets the two faces, measured from the reference edge of the blank: at both ends where it tapers."""
     plane, board = cut.planes[0], part.board
     if abs(plane.normal[1]) < LEVEL:
         return ""
-    at = [(plane.offset - plane.normal[2] * z) / plane.normal[1] for z in (board.thickness, 0.0)]
-    inside = [(face, y) for face, y in zip((MARKED_FACE, HIDDEN_FACE), at, strict=True)
-              if -0.01 <= y <= board.width + 0.01]
-    return "; ".join(f"{write.bare(max(0.0, y))} across on the {part.called(face)}" for face, y in inside)
+    tapers = abs(setting(plane).taper) >= SQUARE
+    found = []
+    for face, z in ((MARKED_FACE, board.thickness), (HIDDEN_FACE, 0.0)):
+        ends = [(end, (plane.offset - plane.normal[2] * z - plane.normal[0] * x) / plane.normal[1])
+                for end, x in ((END_A, 0.0), (END_B, board.length))][:2 if tapers else 1]
+        if all(-0.01 <= y <= board.width + 0.01 for _, y in ends):
+            told = ", ".join(f"{write.bare(max(0.0, y))} across" + (f" at the {part.called(end)}" if tapers else "")
+                             for end, y in ends)
+            found.append(f"{told} on the {part.called(face)}")
+    return "; ".join(found)
 
 
 def _corner_row(cut: Cut, part: Part, write: Writer) -> CutRow:
