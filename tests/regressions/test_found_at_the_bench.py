@@ -23,7 +23,7 @@ from louverwright.exchange.papers import job_from_values
 from louverwright.report.document import document
 from louverwright.report.html import to_html
 from louverwright.report.job import Job
-from louverwright.report.lettered import far_lines, marked_lines
+from louverwright.report.lettered import far_lines, marked_lines, shaped
 from louverwright.report.part_sheet import part_sheets
 from louverwright.report.place_words import turned_over
 
@@ -262,3 +262,18 @@ def test_sheathing_with_its_grain_up_the_slope_names_its_sides_as_they_lie(roof_
     assert len(rips) == (2 if roof_form == "hip" else 0)
     for row in rips:
         assert "at the eave edge" in row.mark_at and "at the upper edge" in row.mark_at
+
+
+def test_a_shaped_edge_does_not_lie_at_the_fence_unless_it_is_said() -> None:
+    """With the blade upright the piece is turned to bring its straight edge there; with a bevel the sheet says what to do."""
+    job, seen = job_of("horse-barn-flared"), 0
+    for sheet in part_sheets(job):
+        if not shaped(sheet.part.board):
+            continue
+        edge = f"{sheet.part.called(FAR_EDGE)} at the fence"
+        at_fence = [row for row in sheet.cuts if edge in row.lay]
+        assert all("bevel" in row.set_to for row in at_fence), sheet.mark
+        told = [text for text in sheet.advice if "comes to the fence" in text]
+        assert len(told) == bool(at_fence) and all(f"“{row.name}”" in told[0] for row in at_fence)
+        seen += len(at_fence)
+    assert seen >= 2

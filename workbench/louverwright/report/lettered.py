@@ -10,8 +10,8 @@ from ..core.assembly import CORNER_CUT, NOTCH, SHAPED_EDGE, Board, Cut, Part, bo
 from ..core.faces import Face, Shell, shell_of
 from ..core.geometry import Vec
 from ..core.marks import letters
-from ..core.saw import SQUARE, setting
-from ..core.solid import HIDDEN_FACE, MARKED_FACE, clip
+from ..core.saw import SQUARE, end_of, setting
+from ..core.solid import END_B, HIDDEN_FACE, MARKED_FACE, clip
 from .job import Writer
 
 #: Two corners nearer than this (mm) are one point to a tape.
@@ -149,11 +149,22 @@ def line_text(lines: list[Lettered], write: Writer) -> str:
 
 
 def corner_face(cut: Cut, board: Board) -> str:
-    """The face that lies up for a corner cut: the shorter one, or where the blade is upright one that has the line."""
+    """The face that lies up for a corner cut: the shorter one, or where the blade is upright one that has the line.
+
+    Of two that have it the marked face; on a board with a shaped edge the one that puts the reference edge at the fence.
+    """
     bevel = setting(cut.planes[0]).bevel
     if abs(bevel) >= SQUARE:
         return MARKED_FACE if bevel > 0.0 else HIDDEN_FACE
-    return MARKED_FACE if len(_line_on(cut, board, MARKED_FACE)) >= 2 else HIDDEN_FACE
+    faces = [MARKED_FACE, HIDDEN_FACE]
+    if shaped(board) and end_of(cut) == END_B:
+        faces.reverse()
+    return next((face for face in faces if len(_line_on(cut, board, face)) >= 2), HIDDEN_FACE)
+
+
+def shaped(board: Board) -> bool:
+    """True for a board with an edge that is sawn to several planes: none that can lie along a fence."""
+    return any(cut.kind == SHAPED_EDGE for cut in board.cuts)
 
 
 def _line_on(cut: Cut, board: Board, face: str) -> list[Vec]:

@@ -24,7 +24,7 @@ from ..core.solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFER
 from ..core.spec import Spec
 from .job import Job, Writer
 from .joint_words import JointRow, joint_rows, shaped_rows
-from .lettered import corner_face, corner_text
+from .lettered import corner_face, corner_text, shaped
 from .place_words import part_name, where_text
 from .saw_words import angles_text, beyond_saw, complement_text, lay_text, rip_words, row_of, saw_row, too_deep, too_long
 from .scribing import foot_text
@@ -220,7 +220,7 @@ def _ends(part: Part, write: Writer) -> Iterable[CutRow]:
     cuts = {end: [cut for cut in part.board.cuts if cut.kind == CROSSCUT and end_of(cut) == end] for end in (END_A, END_B)}
     square = [end for end in (END_A, END_B) if not cuts[end] and keeps_end(part, end)]
     if len(square) == 2:
-        yield CutRow("", "both ends", "square", "square", "either way", f"{write.bare(part.board.length)} long", "ends")
+        yield CutRow("", "both ends", "square", "square", "either way", f"{write.bare(part.board.length)} long", "both ends")
         return
     for end in (END_A, END_B):
         for cut in cuts[end]:
@@ -315,8 +315,8 @@ def _order(rows: Iterable[CutRow | JointRow]) -> str:
 
 
 #: What a sort of steps is called where there is but one of it.
-ONE = {"rips": "rip", "corner cuts": "corner cut", "half laps": "half lap", "grooves": "groove", "bores": "bore",
-       "notches": "notch", "shaped edges": "shaped edge"}
+ONE = {"rips": "rip", "ends": "end", "corner cuts": "corner cut", "half laps": "half lap", "grooves": "groove",
+       "bores": "bore", "notches": "notch", "shaped edges": "shaped edge"}
 
 
 # ---- nested setting and what the saw cannot do
@@ -391,11 +391,23 @@ def _advice(part: Part, spec: Spec, write: Writer) -> list[str]:
     square_end = any(keeps_end(part, end) for end in (END_A, END_B))
     out += too_deep(part, 0.0, spec, write) if square_end else []
     out += too_long(part, square_end, spec, write)
+    out += _shaped_advice(part)
     if part.board.length < spec.shortest_piece and part.stock.form not in ("sheet", "mesh"):
         out.append(f"It is shorter than {write.length(spec.shortest_piece)}: cut it from a longer stick, held by a clamp, "
                    "never by hand beside the blade.")
     out += _rip_advice(part, write)
     return list(dict.fromkeys(out))
+
+
+def _shaped_advice(part: Part) -> list[str]:
+    """Where a shaped edge would lie at the fence, for its piece lies askew along it or rocks."""
+    cuts = [cut.name for cut in part.board.cuts if cut.kind == CORNER_CUT
+            and row_of(setting(cut.planes[0]), end_of(cut), corner_face(cut, part.board)).fence == FAR_EDGE]
+    if not cuts or not shaped(part.board):
+        return []
+    names = "” and “".join(dict.fromkeys(cuts))
+    return [f"At the cut “{names}” the shaped {part.called(FAR_EDGE)} comes to the fence: pack it out "
+            f"parallel to the {part.called(REFERENCE_EDGE)}, or cut to the line with a guided hand-held saw."]
 
 
 def _rip_advice(part: Part, write: Writer) -> list[str]:
