@@ -7,23 +7,24 @@ import re
 import sys
 from collections import Counter
 from pathlib import Path
+from typing import Any
 
 import pytest
 
 sys.path.append(str(Path(__file__).resolve().parents[1] / "core"))
 from making import EXAMPLES, job_of, only, spec_of
 
-from louverwright.core.assembly import CORNER_CUT, CROSSCUT, SHAPED_EDGE, board_shell, board_volume_and_centre
+from louverwright.core.assembly import CORNER_CUT, CROSSCUT, NOTCH, SHAPED_EDGE, board_shell, board_volume_and_centre
 from louverwright.core.dimensions import sizes
 from louverwright.core.geometry import dot
 from louverwright.core.layout import layout
-from louverwright.core.saw import ARRISES, line_of, span_at
+from louverwright.core.saw import ARRISES, line_of, setting, span_at
 from louverwright.core.solid import END_A, END_B, FAR_EDGE, REFERENCE_EDGE
 from louverwright.exchange.papers import job_from_values
 from louverwright.report.document import document
 from louverwright.report.html import to_html
 from louverwright.report.job import Job
-from louverwright.report.lettered import far_lines, marked_lines, shaped
+from louverwright.report.lettered import bevelled, far_lines, marked_lines, shaped
 from louverwright.report.part_sheet import part_sheets
 from louverwright.report.place_words import turned_over
 
@@ -277,3 +278,21 @@ def test_a_shaped_edge_does_not_lie_at_the_fence_unless_it_is_said() -> None:
         assert len(told) == bool(at_fence) and all(f"“{row.name}”" in told[0] for row in at_fence)
         seen += len(at_fence)
     assert seen >= 2
+
+
+@pytest.mark.parametrize("values", [{}, {"cladding": "boards", "cladding_stock": "1x6", "ridge_offset": 100.0}])
+def test_every_bevelled_wall_is_told_on_whichever_face_it_shows(values: dict[str, Any]) -> None:
+    """Corner first, some boards meet the ridge cap so that a wall runs out before the marked face."""
+    job, seen = job_from_values({"facing": "corner", "width": 1_200.0, **values}, "1", Path()), 0
+    for sheet in part_sheets(job):
+        notches = [cut for cut in sheet.part.board.cuts if cut.kind == NOTCH]
+        rows = [row for row in sheet.joints if row.sort == "notches"]
+        for cut, row in zip(notches, rows, strict=True):
+            walls = {(face.plane.normal, face.plane.offset): face.plane for face in board_shell(sheet.part.board).faces
+                     if face.name.split("/")[0] == cut.name}
+            if bevelled(cut):
+                bevels = {job.writer.angle(abs(setting(plane).bevel)) for plane in walls.values()}
+                assert bevels == set(re.findall(r"bevel ([^,]+),", row.size)), (sheet.mark, row.size)
+                assert len(re.findall("bevel", row.size)) == len(walls), (sheet.mark, row.size)
+                seen += len(walls)
+    assert seen > 8

@@ -25,7 +25,7 @@ from ..core.solid import (
     extents,
 )
 from .job import Writer
-from .lettered import MIDDLE, SAME_POINT, bevelled, far_level, far_lines, line_text, marked_lines, notch_face
+from .lettered import MIDDLE, SAME_POINT, Lettered, bevelled, far_level, far_lines, line_text, marked_lines, notch_face
 
 
 @dataclass(frozen=True)
@@ -203,20 +203,31 @@ def _notch(cut: Cut, part: Part, write: Writer) -> JointRow:
     """Its walls with length, bevel and lean, and its points: where a wall is bevelled, on both faces."""
     board, lettered = part.board, marked_lines(part)[cut]
     near = notch_face(cut, board)
-    walls = [_wall(cut, part, a, b, write) for line in lettered for a, b in pairwise(line)
-             if math.dist(a[1][:2], b[1][:2]) > SAME_POINT]
+    walls = _notch_walls(cut, lettered)
     if not bevelled(cut):
-        return JointRow(cut.name, part.called(near), "walls square; " + ", ".join(walls), line_text(lettered, write))
+        text = ", ".join(_wall(cut, part, plane, a, b, write) for plane, a, b in walls)
+        return JointRow(cut.name, part.called(near), f"walls square; {text}", line_text(lettered, write))
     place = [f"on the {part.called(near)}: {line_text(lettered, write)}"]
     far = far_lines(part)[cut]
+    seen = [plane for plane, _, _ in walls]
+    walls += [wall for wall in _notch_walls(cut, far) if wall[0] not in seen]
     if far:
         place.append(f"on the {_level_name(far_level(cut, board), part, write)}: {line_text(far, write)}")
-    return JointRow(cut.name, f"{part.called(near)}, and through", "; ".join(walls), "; ".join(place))
+    text = "; ".join(_wall(cut, part, plane, a, b, write) for plane, a, b in walls)
+    return JointRow(cut.name, f"{part.called(near)}, and through", text, "; ".join(place))
 
 
-def _wall(cut: Cut, part: Part, a: tuple[str, Vec], b: tuple[str, Vec], write: Writer) -> str:
+_Wall = tuple[Plane, tuple[str, Vec], tuple[str, Vec]]
+
+
+def _notch_walls(cut: Cut, lines: list[Lettered]) -> list[_Wall]:
+    """The walls of a notch that lines on one face show: each plane with the two lettered points of its line."""
+    return [(next(p for p in cut.planes if abs(p.height(a[1])) < SAME_POINT and abs(p.height(b[1])) < SAME_POINT), a, b)
+            for line in lines for a, b in pairwise(line) if math.dist(a[1][:2], b[1][:2]) > SAME_POINT]
+
+
+def _wall(cut: Cut, part: Part, plane: Plane, a: tuple[str, Vec], b: tuple[str, Vec], write: Writer) -> str:
     """A wall of a notch: plumb, level or neither as it sits in the vent, its length, bevel and which face keeps more wood."""
-    plane = next(p for p in cut.planes if abs(p.height(a[1])) < SAME_POINT and abs(p.height(b[1])) < SAME_POINT)
     up = abs(part.pieces[0].placement.direction(plane.normal)[2])
     word = "level " if up > 1.0 - 1e-9 else "plumb " if up < 1e-9 else "side "
     text = word + write.bare(math.dist(a[1][:2], b[1][:2]))
