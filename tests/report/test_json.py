@@ -7,6 +7,7 @@ import copy
 import csv
 import io
 import json
+import math
 import re
 import sys
 from collections.abc import Iterator
@@ -270,12 +271,14 @@ def test_the_file_shows_what_the_part_sheets_say(name: str) -> None:
 def test_every_saw_cut_has_a_row(name: str) -> None:
     """As many rows as saw cuts besides those that make the blank; an angle shown is the exact one rounded."""
     for part in record_of(name)["parts"]:
-        saw = [cut for cut in part["cuts"] if "bevel" in cut]
+        saw = [cut for cut in part["cuts"] if "bevel" in cut or cut["kind"] == "shaped edge"]
         rows = part["shown"]["cuts"]
         assert len([row for row in rows if row["name"] not in OF_THE_BLANK]) == len(saw), part["mark"]
         ripped = [row["name"] for row in rows if row["name"] == "rip to width"]
         assert len(ripped) == ("ripped to" in part["shown"]["facts"]["Stock"]), part["mark"]
         exact = [abs(cut[key]) for cut in saw for key in ("mitre", "bevel", "taper") if key in cut]
+        exact += [math.degrees(math.asin(abs(plane["normal"][2])))
+                  for cut in saw if "bevel" not in cut for plane in cut["waste"]]
         for row in rows:
             for text in re.findall(r"(\d+\.\d)°", row["set"]):
                 assert any(abs(float(text) - angle) <= 0.0501 for angle in exact), (part["mark"], row)

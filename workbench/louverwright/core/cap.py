@@ -6,7 +6,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Iterator
 
-from .assembly import GROOVE, HALF_LAP, NOTCH
+from .assembly import GROOVE, HALF_LAP, NOTCH, SHAPED_EDGE
 from .cutting import ENDLESS, Member, Trim
 from .dimensions import MAST_GAP
 from .gable import fascia_low, gable_members, under_sheathing
@@ -148,7 +148,7 @@ def _top(at: Sizes, side: int, name: str) -> Trim:
     """The waste over a rafter: above the face, or above both pitches of a flared one."""
     if not at.cap.flared:
         return Trim(name, (under_sheathing(at, side),), partner="roof.sheathing")
-    return Trim(f"{name} to both pitches", (under_sheathing(at, side), _under_eave(at, side)), NOTCH, "roof.sheathing")
+    return Trim(f"{name} to both pitches", (under_sheathing(at, side), _under_eave(at, side)), SHAPED_EDGE, "roof.sheathing")
 
 
 def _hip_head(at: Sizes, corner: int) -> list[Trim]:
@@ -292,7 +292,7 @@ def _sheathing(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
         trims = [Trim("hip edge", (_hip_edge(at, side, end, under_sheathing),), partner="roof.sheathing") for end in ENDS]
     top = list(trims)
     if cap.gables or plan.long(side):
-        top.append(Trim("ridge edge", (plan.inner(side, at.ridge_r(side)),), partner="roof.sheathing"))
+        top.append(Trim("upper edge at the ridge", (plan.inner(side, at.ridge_r(side)),), partner="roof.sheathing"))
     if cap.mast:
         top.append(Trim("clear of the mast", (plan.inner(side, cap.mast / 2.0 + MAST_GAP),)))
     eave = Trim("plumb eave edge", (plan.outer(side, at.eave(side)),))
@@ -307,7 +307,8 @@ def _sheathing(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
         frame = plan.sloping(side, pitch, at.real(side, cap.break_r), cap.break_z)
         if spec.sheathing_grain == "up the slope":
             frame = Placement.from_axes(frame.origin, frame.y, frame.z)
-        yield Member(kind, side, frame, _ANY, (0.0, cap.sheathing_t), tuple(planes), sheet=True)
+        yield Member(kind, side, frame, _ANY, (0.0, cap.sheathing_t), tuple(planes), sheet=True,
+                     turned=spec.sheathing_grain == "up the slope")
 
 
 def _hip_edge(at: Sizes, side: int, end: int, face: Callable[[Sizes, int], Plane]) -> Plane:

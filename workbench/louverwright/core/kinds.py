@@ -111,7 +111,7 @@ KINDS: tuple[Kind, ...] = (
          edges=("outer edge", "inner edge")),
     Kind("roof.fascia", 8, "Fascia", "fascia_stock"),
     Kind("roof.sheathing", 9, "Roof sheathing", "sheathing_stock", faces=("upper face", "lower face"),
-         edges=("eave edge", "peak"), finish="paint the edges; leave the upper face for the covering"),
+         edges=("eave edge", "upper edge"), finish="paint the edges; leave the upper face for the covering"),
     Kind("roof.bearer", 10, "Mast bearer", "frame_stock", faces=("right face", "left face")),
     Kind("roof.ridge", 12, "Ridge piece", "ridge_stock", faces=("left face", "right face"),
          edges=("lower edge", "upper edge")),

@@ -178,6 +178,8 @@ def _part(pieces: _Class, letter: str, hand: str, stock: Stock | None) -> Part:
         raise ValueError(f"No stock is named for {kind.id}.")
     edges = kind.edges[::-1] if first.swapped else kind.edges
     ends = kind.ends[::-1] if first.reversed else kind.ends
+    if first.turned:
+        ends, edges = edges, (ends[1].replace("end", "edge"), ends[0].replace("end", "edge"))
     names = ((END_A, ends[0]), (END_B, ends[1]), (REFERENCE_EDGE, edges[0]), (FAR_EDGE, edges[1]),
              (MARKED_FACE, kind.faces[0]), (HIDDEN_FACE, kind.faces[1]))
     made = tuple(Piece(p.member.id, kind.id, p.member.side, p.member.end, p.member.index, place)

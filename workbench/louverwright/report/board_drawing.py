@@ -13,7 +13,8 @@ from ..core.saw import end_spans
 from ..core.solid import END_A, END_B, FAR_EDGE, MARKED_FACE, REFERENCE_EDGE
 from .drawing import Arrow, Circle, Dim, Drawing, Item, Label, Line
 from .job import Writer
-from .joint_words import marked_points, tick_positions
+from .joint_words import tick_positions
+from .lettered import marked_points
 from .seat_words import Seat
 from .strokes import fitted
 from .views import ON_EDGE, ON_END, ON_FACE, Segment, View, edges_seen
@@ -27,9 +28,9 @@ BETWEEN, AWAY = 6.0, 5.0
 SMALL = 6.0
 
 
-def board_drawing(part: Part, write: Writer, marks: tuple[Seat, ...] = ()) -> Drawing:
-    """The part at the scale that fits, the end view enlarged; drawn from the board's cells alone,
-    with the marks of what is only butted on it."""
+def board_drawing(part: Part, name: str, write: Writer, marks: tuple[Seat, ...] = ()) -> Drawing:
+    """The part, called ``name``, at the scale that fits, the end view enlarged; drawn from the board's cells alone, with the
+    marks of what is only butted on it."""
     board = part.board
     high = ROOM_SHEET if part.stock.form == "sheet" else ROOM_HIGH
     scale = min(ROOM_LONG / board.length, high / board.width, LARGEST)
@@ -44,7 +45,7 @@ def board_drawing(part: Part, write: Writer, marks: tuple[Seat, ...] = ()) -> Dr
         *_ticks(part, write, scale),
         *_section_dimensions(part, write, end_scale, end_x),
     ]
-    return fitted(tuple(items), description=f"{part.mark}, {part.name}: marked face, reference edge and end B.")
+    return fitted(tuple(items), description=f"{part.mark}, {name}: marked face, reference edge and end B.")
 
 
 def _view(part: Part, view: View, scale: float, at: tuple[float, float]) -> Iterator[Item]:

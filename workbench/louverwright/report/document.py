@@ -218,7 +218,7 @@ def _parts(job: Job) -> Iterator[Block]:
 def _part(sheet: PartSheet, job: Job) -> Together:
     every = f" · {job.count(sheet.part)} for all {job.vents} vents; for each" if job.vents > 1 else ""
     title = f"{sheet.mark} · {sheet.name}{every} · cut {sheet.count}"
-    figure = Figure(board_drawing(sheet.part, job.writer, seats(sheet.part, job.assembly)))
+    figure = Figure(board_drawing(sheet.part, sheet.name, job.writer, seats(sheet.part, job.assembly)))
     blocks: list[Block] = [Heading(title, 2, anchor=anchor(sheet)), figure, Pairs(sheet.facts, 2, small=True)]
     rows = [(row.number, row.title, row.set_to, row.lay, row.mark_at) for row in sheet.cuts]
     rows += [(str(len(sheet.cuts) + i), row.name, row.size, row.face, row.position)

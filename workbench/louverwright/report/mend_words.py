@@ -15,7 +15,8 @@ from ..core.parameters import LENGTH, Parameter
 from ..core.units import format_angle
 from .compare_words import NOTHING, Pair, pieces_text
 from .job import Job
-from .part_sheet import part_name, side_name, stock_text
+from .part_sheet import stock_text
+from .place_words import part_name, side_name
 from .saw_words import angles_text, lay_text, rip_words, saw_row
 
 #: How many ways to let the vent follow are printed.

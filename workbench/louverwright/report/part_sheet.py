@@ -4,7 +4,6 @@
 from __future__ import annotations
 
 import math
-from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import lru_cache
@@ -16,19 +15,17 @@ from ..core.assembly import (
     Assembly,
     Cut,
     Part,
-    Piece,
     board_shell,
-    board_volume_and_centre,
 )
-from ..core.geometry import Z_AXIS, Vec, cross, dot
-from ..core.kinds import BASE
-from ..core.marks import mirrors_itself, turns_of
+from ..core.geometry import Vec, dot
+from ..core.marks import mirrors_itself
 from ..core.saw import SQUARE, EndSpan, edge_of, end_of, end_spans, setting, span_at
 from ..core.solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE
 from ..core.spec import Spec
-from ..core.units import format_pitch
 from .job import Job, Writer
-from .joint_words import JointRow, corner_face, corner_text, joint_rows
+from .joint_words import JointRow, joint_rows, shaped_rows
+from .lettered import corner_face, corner_text, shaped
+from .place_words import part_name, where_text
 from .saw_words import (
     LEVEL,
     angles_text,
@@ -38,8 +35,10 @@ from .saw_words import (
     lay_text,
     rip_mark,
     rip_words,
+    row_of,
     saw_row,
-    too_big,
+    too_deep,
+    too_long,
 )
 from .scribing import foot_text
 from .seat_words import seat_rows
@@ -59,6 +58,7 @@ class CutRow:
     set_to: str
     lay: str
     mark_at: str
+    sort: str
 
     @property
     def title(self) -> str:
@@ -114,37 +114,21 @@ def part_sheets(job: Job) -> tuple[PartSheet, ...]:
 
 def _sheet(part: Part, job: Job, meets: str) -> PartSheet:
     write, board, spec = job.writer, part.board, job.spec
+    cuts, joints = tuple(_cut_rows(part, write)), (
+        *joint_rows(part, write), *(replace(row, sort="marks") for row in seat_rows(part, job)))
     return PartSheet(
         part=part, mark=part.mark, name=part_name(part, job), count=str(part.count), stock=stock_text(part, write),
         finished=_finished(part, write), blank=write.size(*board.size),
         points=_points(part, write), grain=grain_text(part),
-        outside=_outside(part), hand=_hand(part), where=_where(part, job),
-        weight=write.weight(part.weight), finish=part.kind.finish, cuts=tuple(_cut_rows(part, write)),
-        joints=(*joint_rows(part, write), *seat_rows(part, job)), order=_order(part), meets=meets,
-        nested=nested_text(part, write), complements=_complements(part, write),
+        outside=_outside(part), hand=_hand(part), where=where_text(part, job),
+        weight=write.weight(part.weight), finish=part.kind.finish, cuts=cuts,
+        joints=joints, order=_order((*cuts, *joints)), meets=meets, nested=nested_text(part, write),
+        complements=_complements(part, write),
         rafter=_rafter_text(part, job), scribe=foot_text(part, job),
         advice=tuple(_advice(part, spec, write)))
 
 
 # ---- facts
-
-
-def part_name(part: Part, job: Job) -> str:
-    """The part's name; in the base of a roof with two pitches with the slope that it stands on."""
-    roof, plan = job.sizes.roof, job.sizes.plan
-    name = part.name
-    if not any(plan.gable(piece.side) or plan.eave(piece.side) for piece in part.pieces):
-        name = name.replace("eave side", "diagonal side").replace("gable side", "diagonal side")
-    elif plan.turned or plan.sides > 4:
-        name = name.replace("gable side", "side") if not all(plan.gable(piece.side) for piece in part.pieces) else name
-        name = name.replace("eave side", "side") if not all(plan.eave(piece.side) for piece in part.pieces) else name
-    if part.kind.stage != BASE or roof.single or abs(roof.left - roof.right) < 0.01:
-        return name
-    centre = board_volume_and_centre(part.board)[1]
-    away = [piece.placement.point(centre)[1] - roof.ridge for piece in part.pieces]
-    if min(away) > 1.0:
-        return f"{name}, {format_pitch(roof.left)} slope"
-    return f"{name}, {format_pitch(roof.right)} slope" if max(away) < -1.0 else name
 
 
 def stock_text(part: Part, write: Writer) -> str:
@@ -196,85 +180,6 @@ def _hand(part: Part) -> str:
     return f"{part.hand}; {other} is its mirror image"
 
 
-def side_name(job: Job, side: int) -> str:
-    """A side of the plan in words."""
-    u = job.sizes.plan.u(side)
-    if abs(u[0]) > 0.999:
-        return "gable side +X" if u[0] > 0 else "gable side −X"
-    if abs(u[1]) > 0.999:
-        return "left eave side (+Y)" if u[1] > 0 else "right eave side (−Y)"
-    across = "left" if u[1] > 0 else "right"
-    return f"diagonal side {'+X' if u[0] > 0 else '−X'} {across} ({'+Y' if u[1] > 0 else '−Y'})"
-
-
-def turned_over(part: Part, job: Job) -> dict[str, int]:
-    """How many pieces lie otherwise than the first as seen from their own sides, by the turn that they are given."""
-    at = job.sizes
-
-    def lie(piece: Piece) -> tuple[tuple[float, ...], ...]:
-        own = at.hip_toward(piece.side) if part.kind.id == "roof.hip" else (
-            at.plan.toward(piece.side) if part.kind.id == "roof.gusset" else at.plan.u(piece.side))
-        return tuple((dot(axis, own), dot(axis, cross(Z_AXIS, own)), axis[2])
-                     for axis in (piece.placement.x, piece.placement.z))
-
-    first, found = lie(part.pieces[0]), Counter[str]()
-    for piece in part.pieces:
-        length, face = (_same_way(mine, theirs) for mine, theirs in zip(lie(piece), first, strict=True))
-        found[_TURNS[length, face]] += 1
-    return {turn: count for turn, count in found.items() if turn}
-
-
-def _same_way(mine: tuple[float, ...], theirs: tuple[float, ...]) -> bool:
-    """Whether two directions keep their way: up or down where they are not level, else the way along the side."""
-    if min(abs(mine[2]), abs(theirs[2])) > LEVEL:
-        return mine[2] * theirs[2] > 0.0
-    return sum(a * b for a, b in zip(mine, theirs, strict=True)) > 0.0
-
-
-#: What is done to a piece by whether its length and its face keep their ways.
-_TURNS = {(True, True): "", (False, True): "end for end, the same face out",
-          (True, False): "face for face, the same end first", (False, False): "end for end and face for face"}
-
-
-def _where(part: Part, job: Job) -> str:
-    """On which sides the pieces stand, and how many of them turned in which way."""
-    turned = turned_over(part, job) if _tells(part) else {}
-    notes = [f"{count} of {part.count} lie turned {turn}" for turn, count in turned.items()]
-    return "; ".join([_sides(part, job), *notes])
-
-
-def _tells(part: Part) -> bool:
-    """True for a part that is not the same every way round: its cuts tell faces or ends apart."""
-    return len(turns_of(part.board)) < 4
-
-
-def _sides(part: Part, job: Job) -> str:
-    if part.kind.id in ("roof.hip", "roof.gusset"):
-        return _corners(part, job)
-    sides = sorted({piece.side for piece in part.pieces})
-    if len(sides) == job.sizes.plan.sides:
-        each = part.count // len(sides)
-        return f"{each} on every side" if each * len(sides) == part.count else "on every side"
-    if part.kind.id in ("roof.kingpost", "roof.bearer", "roof.step"):
-        return "on the axis"
-    if part.kind.id == "roof.ridge":
-        return "under the ridge"
-    if all(job.sizes.plan.gable(side) for side in sides) and len(sides) == 2:
-        return "both gable sides"
-    if len(sides) == 2 and job.sizes.plan.sides == 4 and not any(job.sizes.plan.gable(side) for side in sides):
-        return "both eave sides"
-    return ", ".join(side_name(job, side) for side in sides)
-
-
-def _corners(part: Part, job: Job) -> str:
-    """The corners that pieces stand at."""
-    if part.count == job.sizes.plan.sides:
-        return "one at each corner"
-    points = [job.sizes.plan.corner_point(piece.side, 1.0) for piece in part.pieces]
-    names = [f"{'+X' if x > 0.0 else '−X'} {'left' if y > 0.0 else 'right'}" for x, y, _ in points]
-    return "at the corners " + " and ".join(names)
-
-
 def _meetings(assembly: Assembly, write: Writer) -> dict[str, str]:
     """For each mark the marks it joins, by the kind of joint."""
     found: dict[str, dict[tuple[str, float], set[str]]] = {}
@@ -298,10 +203,16 @@ def _meetings(assembly: Assembly, write: Writer) -> dict[str, str]:
 
 
 def _cut_rows(part: Part, write: Writer) -> Iterable[CutRow]:
-    """Rips, then ends, then corner cuts, numbered as they are made."""
-    rows = [*_rips(part, write), *_ends(part, write),
+    """Rips, shaped edges, ends, corner cuts, numbered as they are made."""
+    rows = [*_rips(part, write), *_shaped(part, write), *_ends(part, write),
             *(_corner_row(cut, part, write) for cut in part.board.cuts if cut.kind == CORNER_CUT)]
     return [replace(row, number=str(number)) for number, row in enumerate(rows, start=1)]
+
+
+def _shaped(part: Part, write: Writer) -> Iterable[CutRow]:
+    """Edges that are sawn to several planes: before the ends, with lines from end to end of the blank."""
+    for row in shaped_rows(part, write):
+        yield CutRow("", part.called(FAR_EDGE), row.name, row.size, row.face, row.position, row.sort)
 
 
 def ripped_to_width(part: Part) -> bool:
@@ -311,11 +222,11 @@ def ripped_to_width(part: Part) -> bool:
 
 def _rips(part: Part, write: Writer) -> Iterable[CutRow]:
     if ripped_to_width(part):
-        yield CutRow("", "rip", "rip to width", "square", "either way", f"{write.bare(part.board.width)} wide")
+        yield CutRow("", "rip", "rip to width", "square", "either way", f"{write.bare(part.board.width)} wide", "rips")
     for cut in part.board.cuts:
         if cut.kind == RIP:
             set_to, lay = rip_words(cut, part, write)
-            yield CutRow("", "rip", cut.name, set_to, lay, rip_mark(cut, part, write))
+            yield CutRow("", "rip", cut.name, set_to, lay, rip_mark(cut, part, write), "rips")
 
 
 def _ends(part: Part, write: Writer) -> Iterable[CutRow]:
@@ -323,16 +234,16 @@ def _ends(part: Part, write: Writer) -> Iterable[CutRow]:
     cuts = {end: [cut for cut in part.board.cuts if cut.kind == CROSSCUT and end_of(cut) == end] for end in (END_A, END_B)}
     square = [end for end in (END_A, END_B) if not cuts[end] and keeps_end(part, end)]
     if len(square) == 2:
-        yield CutRow("", "both ends", "square", "square", "either way", f"{write.bare(part.board.length)} long")
+        yield CutRow("", "both ends", "square", "square", "either way", f"{write.bare(part.board.length)} long", "both ends")
         return
     for end in (END_A, END_B):
         for cut in cuts[end]:
             row = saw_row(cut, part.board)
             yield CutRow("", part.called(end), cut.name, angles_text(row, write), lay_text(row, part),
-                         _end_mark(cut, row.up, part, write))
+                         _end_mark(cut, row.up, part, write), "ends")
         if end in square:
             at = "start here (0)" if end == END_A else f"at {write.bare(part.board.length)}"
-            yield CutRow("", part.called(end), "square end", "square", "either way", at)
+            yield CutRow("", part.called(end), "square end", "square", "either way", at, "ends")
 
 
 def keeps_end(part: Part, end: str) -> bool:
@@ -364,8 +275,10 @@ def _face_mark(span: EndSpan, face: str, part: Part, write: Writer) -> str:
 
 
 def _corner_row(cut: Cut, part: Part, write: Writer) -> CutRow:
-    return CutRow("", f"corner at the {part.called(end_of(cut))}", cut.name, *corner_words(cut, part, write),
-                  corner_text(cut, part, write))
+    end = end_of(cut)
+    alone = sum(each.kind in (CROSSCUT, CORNER_CUT) and end_of(each) == end for each in part.board.cuts) == 1
+    where = part.called(end) if alone and not keeps_end(part, end) else f"corner at the {part.called(end)}"
+    return CutRow("", where, cut.name, *corner_words(cut, part, write), corner_text(cut, part, write), "corner cuts")
 
 
 def corner_words(cut: Cut, part: Part, write: Writer) -> tuple[str, str]:
@@ -389,16 +302,18 @@ def _complements(part: Part, write: Writer) -> str:
     return ", ".join(dict.fromkeys(texts))
 
 
-def _order(part: Part) -> str:
-    """Rips and backing before ends; ends before laps; laps before dados; notches last."""
-    names = {"rip": "rips", "crosscut": "ends", "corner cut": "corner cuts", "half lap": "half laps", "dado": "dados",
-             "groove": "grooves", "bore": "bores", "notch": "notches"}
-    kinds = list(dict.fromkeys(cut.kind for cut in part.board.cuts))
-    if ripped_to_width(part) and RIP not in kinds:
-        kinds.insert(0, RIP)
-    if CROSSCUT not in kinds:
-        kinds.insert(1 if RIP in kinds else 0, CROSSCUT)
-    return " → ".join(names[kind] for kind in kinds)
+def _order(rows: Iterable[CutRow | JointRow]) -> str:
+    """The listed steps by their sorts, each with the numbers of its rows: 'rip 1 → ends 2–3 → half laps 4–5'."""
+    sorts: dict[str, list[int]] = {}
+    for number, row in enumerate(rows, start=1):
+        sorts.setdefault(row.sort, []).append(number)
+    return " → ".join(f"{sort} {steps[0]}–{steps[-1]}" if len(steps) > 1 else f"{ONE.get(sort, sort)} {steps[0]}"
+                      for sort, steps in sorts.items())
+
+
+#: What a sort of steps is called where there is but one of it.
+ONE = {"rips": "rip", "ends": "end", "corner cuts": "corner cut", "half laps": "half lap", "grooves": "groove",
+       "bores": "bore", "notches": "notch", "shaped edges": "shaped edge", "marks": "mark"}
 
 
 # ---- nested setting and what the saw cannot do
@@ -470,13 +385,26 @@ def _advice(part: Part, spec: Spec, write: Writer) -> list[str]:
     for cut in part.board.cuts:
         if len(cut.planes) == 1:
             out += beyond_saw(cut, part, spec, write, nested(part) is not None)
-    if not any(cut.kind == CROSSCUT for cut in part.board.cuts):
-        out += too_big(part, 0.0, 0.0, spec, write)
+    square_end = any(keeps_end(part, end) for end in (END_A, END_B))
+    out += too_deep(part, 0.0, spec, write) if square_end else []
+    out += too_long(part, square_end, spec, write)
+    out += _shaped_advice(part)
     if part.board.length < spec.shortest_piece and part.stock.form not in ("sheet", "mesh"):
         out.append(f"It is shorter than {write.length(spec.shortest_piece)}: cut it from a longer stick, held by a clamp, "
                    "never by hand beside the blade.")
     out += _rip_advice(part, write)
     return list(dict.fromkeys(out))
+
+
+def _shaped_advice(part: Part) -> list[str]:
+    """Where a shaped edge would lie at the fence, for its piece lies askew along it or rocks."""
+    cuts = [cut.name for cut in part.board.cuts if cut.kind == CORNER_CUT
+            and row_of(setting(cut.planes[0]), end_of(cut), corner_face(cut, part.board)).fence == FAR_EDGE]
+    if not cuts or not shaped(part.board):
+        return []
+    names = "” and “".join(dict.fromkeys(cuts))
+    return [f"At the cut “{names}” the shaped {part.called(FAR_EDGE)} comes to the fence: pack it out "
+            f"parallel to the {part.called(REFERENCE_EDGE)}, or cut to the line with a guided hand-held saw."]
 
 
 def _rip_advice(part: Part, write: Writer) -> list[str]:

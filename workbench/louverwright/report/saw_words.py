@@ -13,8 +13,8 @@ from dataclasses import dataclass
 
 from ..core.assembly import CORNER_CUT, CROSSCUT, RIP, Board, Cut, Part, board_shell
 from ..core.geometry import Vec
-from ..core.saw import SQUARE, Setting, edge_of, end_of, end_spans, setting
-from ..core.solid import END_A, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE, extents
+from ..core.saw import SQUARE, Setting, edge_of, end_of, end_spans, line_of, setting
+from ..core.solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE, extents
 from ..core.spec import Spec
 from .job import Writer
 
@@ -125,15 +125,22 @@ def rip_words(cut: Cut, part: Part, write: Writer) -> tuple[str, str]:
 
 
 def rip_mark(cut: Cut, part: Part, write: Writer) -> str:
-    """Where a rip's plane meets the blank: across on each face from the reference edge, or where it misses one on the edge."""
+    """Where a rip's plane meets the blank: across on each face from the reference edge, at both ends where it tapers, or
+    where it misses a face on the edge."""
     plane, board = cut.planes[0], part.board
-    _, b, c = plane.normal
+    a, b, c = plane.normal
     if abs(b) < LEVEL:
         return ""
-    faces = [(face, (plane.offset - c * z) / b) for face, z in ((MARKED_FACE, board.thickness), (HIDDEN_FACE, 0.0))]
-    texts = [f"{write.bare(max(0.0, y))} across on the {part.called(face)}" for face, y in faces
-             if -0.01 <= y <= board.width + 0.01]
-    if len(texts) < 2 and abs(c) > LEVEL:
+    tapers = abs(setting(plane).taper) >= SQUARE
+    texts = []
+    for face, z in ((MARKED_FACE, board.thickness), (HIDDEN_FACE, 0.0)):
+        ends = [(end, (plane.offset - c * z - a * x) / b) for end, x in ((END_A, 0.0), (END_B, board.length))]
+        ends = ends if tapers else ends[:1]
+        if all(-0.01 <= y <= board.width + 0.01 for _, y in ends):
+            told = ", ".join(f"{write.bare(max(0.0, y))} across" + (f" at the {part.called(end)}" if tapers else "")
+                             for end, y in ends)
+            texts.append(f"{told} on the {part.called(face)}")
+    if len(texts) < 2 and abs(c) > LEVEL and not tapers:
         edges = [(edge, (plane.offset - b * y) / c) for edge, y in ((REFERENCE_EDGE, 0.0), (FAR_EDGE, board.width))]
         texts += [f"on the {part.called(edge)} {write.bare(board.thickness - z)} from the {part.called(MARKED_FACE)}"
                   for edge, z in edges if 0.01 < z < board.thickness - 0.01]
@@ -149,7 +156,7 @@ def beyond_saw(cut: Cut, part: Part, spec: Spec, write: Writer, nested: bool) ->
     narrow = cut.kind == CROSSCUT or (cut.kind == CORNER_CUT and part.stock.form not in ("sheet", "mesh"))
     mitre = abs(angles.mitre) if narrow else 0.0
     bevel = abs(angles.bevel)
-    advice: list[str] = []
+    advice = too_deep(part, bevel, spec, write) if cut.kind != RIP else []
     if bevel > spec.saw_tilt + SQUARE:
         advice.append(f"The bevel {write.angle(bevel)} is beyond the blade's {write.angle(spec.saw_tilt)}: "
                       + _steep(cut, part, spec, write))
@@ -160,8 +167,6 @@ def beyond_saw(cut: Cut, part: Part, spec: Spec, write: Writer, nested: bool) ->
         advice.append(f"At a mitre of {write.angle(mitre)} this saw tilts to {write.angle(compound_limit(mitre, spec))}"
                       f" only: {'use the nested setting, or' if nested else 'cut by hand to lines on both faces, or with'} "
                       "a jig.")
-    if cut.kind != RIP:
-        advice += too_big(part, mitre, bevel, spec, write)
     return advice
 
 
@@ -217,16 +222,24 @@ def compound_limit(mitre: float, spec: Spec) -> float:
     return float(max(0.0, spec.saw_tilt * (spec.saw_mitre - mitre) / room))
 
 
-def too_big(part: Part, mitre: float, bevel: float, spec: Spec, write: Writer) -> list[str]:
-    """Sentences for a piece that is too thick or too wide for the saw at these angles."""
+def too_deep(part: Part, bevel: float, spec: Spec, write: Writer) -> list[str]:
+    """A sentence for a piece that is too thick for the blade at its bevel (degrees)."""
+    thick, deep = part.board.thickness, spec.saw_depth * math.cos(math.radians(bevel))
+    if thick <= deep:
+        return []
+    return [f"{write.length(thick)} is thicker than the saw cuts here ({write.length(deep)}): carry the line round and cut "
+            "from both faces, or finish with a handsaw."]
+
+
+def too_long(part: Part, square_end: bool, spec: Spec, write: Writer) -> list[str]:
+    """A sentence that names cuts whose lines are longer than the saw crosscuts; with ``square_end`` there is one besides."""
     board = part.board
-    advice = []
-    deep = spec.saw_depth * math.cos(math.radians(bevel))
-    if board.thickness > deep:
-        advice.append(f"{write.length(board.thickness)} is thicker than the saw cuts here ({write.length(deep)}): carry "
-                      "the line round and cut from both faces, or finish with a handsaw.")
-    across = board.width / math.cos(math.radians(min(mitre, 85.0)))
-    if across > spec.saw_crosscut:
-        advice.append(f"{write.length(across)} across is wider than the saw's {write.length(spec.saw_crosscut)}: use a "
-                      "guided hand-held saw along a clamped fence.")
-    return advice
+    lines = [(cut.name, line_of(board, cut)) for cut in board.cuts if cut.kind in (CROSSCUT, CORNER_CUT)]
+    lines += [("square end", board.width)] if square_end else []
+    over = [(name, long) for name, long in lines if long > spec.saw_crosscut]
+    if not over:
+        return []
+    names = list(dict.fromkeys(f"“{name}”" for name, _ in over))
+    run = f"The cut {names[0]} runs" if len(over) == 1 else f"The cuts {' and '.join(names)} run up to"
+    return [f"{run} {write.length(max(long for _, long in over))} across, more than the saw's "
+            f"{write.length(spec.saw_crosscut)}: use a guided hand-held saw along a clamped fence."]

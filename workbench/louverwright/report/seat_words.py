@@ -15,7 +15,8 @@ from ..core.geometry import Z_AXIS, Placement, Plane, Vec, add, dot, scale, sub,
 from ..core.saw import end_spans
 from ..core.solid import END_A, END_B, FAR_EDGE, MARKED_FACE, REFERENCE_EDGE
 from .job import Job, Writer
-from .joint_words import SAME_POINT, JointRow, datum
+from .joint_words import JointRow, datum
+from .lettered import SAME_POINT
 
 #: How deep a screw reaches into a slat where it has the room, the wood that it leaves before it, and its shank (mm, common
 #: practice).

@@ -10,7 +10,7 @@ from ..core.assembly import CORNER_CUT, CROSSCUT, RIP, Cut, Part
 from ..core.saw import SQUARE, Setting, end_of, setting
 from ..core.solid import END_A, END_B
 from .job import Job, Writer
-from .joint_words import joint_rows
+from .joint_words import joint_rows, shaped_rows
 from .part_sheet import corner_words, keeps_end, nested, part_sheets
 from .saw_words import LEFT, SawRow, rip_words, row_of, saw_row
 
@@ -151,7 +151,7 @@ def joint_setups(job: Job) -> tuple[JointSetup, ...]:
     """Dados, laps, grooves and bores that share a setting."""
     groups: dict[tuple[str, str], list[tuple[Part, int]]] = {}
     for part in job.assembly.parts:
-        for row in joint_rows(part, job.writer):
+        for row in (*shaped_rows(part, job.writer), *joint_rows(part, job.writer)):
             name = "dados, through" if row.name.endswith("dados, through") else row.name
             groups.setdefault((name, row.size), []).append((part, row.count))
     return tuple(JointSetup(name, size, ", ".join(dict.fromkeys(f"{p.mark} ×{job.count(p)}" for p, _ in parts)),
