@@ -23,18 +23,29 @@ from ..core.assembly import (
 from ..core.geometry import Z_AXIS, Vec, cross, dot
 from ..core.kinds import BASE
 from ..core.marks import mirrors_itself, turns_of
-from ..core.saw import SQUARE, EndSpan, edge_of, end_of, end_spans, setting, span_at
+from ..core.saw import SQUARE, EndSpan, end_of, end_spans, setting, span_at
 from ..core.solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE
 from ..core.spec import Spec
 from ..core.units import format_pitch
+from .blanks import (
+    BEVELLED,
+    CUT_FREE,
+    BlankStep,
+    blank_steps,
+    first_words,
+    freed_by_bevel,
+    from_sheet,
+    rip_advice,
+    ripped_to_width,
+    step_words,
+)
+from .finish import finish_text
 from .job import Job, Writer
 from .joint_words import JointRow, corner_face, corner_text, joint_rows
-from .saw_words import angles_text, beyond_saw, complement_text, lay_text, rip_words, row_of, saw_row, too_big
+from .saw_words import angles_text, beyond_saw, lay_text, rip_words, row_of, saw_row, too_big, with_complement
 from .scribing import foot_text
+from .twins import twin_text
 
-#: A bevelled strip narrower than this (mm) is ripped on the wide board; a piece bored along its
-#: length that is shorter than this is bored before it is cut off.
-NARROW, SHORT_BORE = 60.0, 400.0
 #: Planes and lengths this near to level or plumb (sine of the angle) are level or plumb.
 LEVEL = 1e-9
 
@@ -79,7 +90,7 @@ class PartSheet:
     order: str
     meets: str
     nested: str
-    complements: str
+    twin: str
     rafter: str
     scribe: str
     advice: tuple[str, ...]
@@ -89,7 +100,7 @@ class PartSheet:
         """Label and value pairs for the part's block."""
         rows = [("Stock", self.stock), ("Blank L × W × T", self.blank), ("Arrises", self.points),
                 ("Grain", self.grain), ("Faces", self.outside), ("Where", self.where), ("Hand", self.hand),
-                ("Order of cuts", self.order), ("Complements", self.complements), ("Nested setting", self.nested),
+                ("Order of cuts", self.order), ("Same piece", self.twin), ("Nested setting", self.nested),
                 ("Along the top", self.rafter), ("To scribe", self.scribe), ("Meets", self.meets), ("Finish", self.finish)]
         return tuple((label, value) for label, value in rows if value)
 
@@ -108,9 +119,9 @@ def _sheet(part: Part, job: Job, meets: str) -> PartSheet:
         finished=_finished(part, write), blank=write.size(*board.size),
         points=_points(part, write), grain=grain_text(part),
         outside=_outside(part), hand=_hand(part), where=_where(part, job),
-        weight=write.weight(part.weight), finish=part.kind.finish, cuts=tuple(_cut_rows(part, write)),
+        weight=write.weight(part.weight), finish=finish_text(part, job.assembly), cuts=tuple(_cut_rows(part, write)),
         joints=tuple(joint_rows(part, write)), order=_order(part), meets=meets, nested=nested_text(part, write),
-        complements=_complements(part, write),
+        twin=twin_text(part, job.assembly),
         rafter=_rafter_text(part, job), scribe=foot_text(part, job),
         advice=tuple(_advice(part, spec, write)))
 
@@ -140,7 +151,7 @@ def stock_text(part: Part, write: Writer) -> str:
     """The stock with its dressed size, and what is ripped or planed off it."""
     stock, board = part.stock, part.board
     text = f"{stock.name} ({write.size(stock.width, stock.thickness)})"
-    if board.width < stock.width - 0.01 and stock.form not in ("sheet", "mesh"):
+    if ripped_to_width(part):
         text += f", ripped to {write.length(board.width)}"
     if board.thickness < stock.thickness - 0.01:
         text += f", thicknessed to {write.length(board.thickness)}"
@@ -288,36 +299,44 @@ def _meetings(assembly: Assembly, write: Writer) -> dict[str, str]:
 
 def _cut_rows(part: Part, write: Writer) -> Iterable[CutRow]:
     """Rips, then ends, then corner cuts, numbered as they are made."""
-    rows = [*_rips(part, write), *_ends(part, write),
+    rows = [*_blank_rows(part, write), *_rips(part, write), *_ends(part, write),
             *(_corner_row(cut, part, write) for cut in part.board.cuts if cut.kind == CORNER_CUT)]
     return [replace(row, number=str(number)) for number, row in enumerate(rows, start=1)]
 
 
-def ripped_to_width(part: Part) -> bool:
-    """True for a part that is ripped narrower than its stock before anything else."""
-    return part.stock.form not in ("sheet", "mesh") and part.board.width < part.stock.width - 0.01
+def _blank_rows(part: Part, write: Writer) -> list[CutRow]:
+    """What makes the blank, but for a strip that is cut free after its bevels."""
+    return [_blank_row(step, part, write) for step in blank_steps(part) if step.how not in (BEVELLED, CUT_FREE)]
+
+
+def _blank_row(step: BlankStep, part: Part, write: Writer) -> CutRow:
+    what, set_to, lay, sizes = step_words(step, part, write)
+    return CutRow("", "rip" if what.startswith("rip") else "blank", what, set_to, lay, sizes)
 
 
 def _rips(part: Part, write: Writer) -> Iterable[CutRow]:
-    if ripped_to_width(part):
-        yield CutRow("", "rip", "rip to width", "square", "either way", f"{write.bare(part.board.width)} wide")
+    freed = freed_by_bevel(part)
     for cut in part.board.cuts:
         if cut.kind == RIP:
             set_to, lay = rip_words(cut, part, write)
-            yield CutRow("", "rip", cut.name, set_to, lay, _rip_mark(cut, part, write))
+            free = f"; it frees the strip, {write.bare(part.board.width)} wide" if cut is freed else ""
+            yield CutRow("", "rip", cut.name, with_complement(set_to, setting(cut.planes[0]), write, rip=True), lay,
+                         _rip_mark(cut, part, write) + free)
+    yield from (_blank_row(step, part, write) for step in blank_steps(part) if step.how == CUT_FREE)
 
 
 def _ends(part: Part, write: Writer) -> Iterable[CutRow]:
     """Each end's cuts; two plain square ends in one row."""
     cuts = {end: [cut for cut in part.board.cuts if cut.kind == CROSSCUT and end_of(cut) == end] for end in (END_A, END_B)}
-    square = [end for end in (END_A, END_B) if not cuts[end] and keeps_end(part, end)]
+    square = [end for end in (END_A, END_B) if not cuts[end] and keeps_end(part, end) and not from_sheet(part)]
     if len(square) == 2:
         yield CutRow("", "both ends", "square", "square", "either way", f"{write.bare(part.board.length)} long")
         return
     for end in (END_A, END_B):
         for cut in cuts[end]:
             row = saw_row(cut)
-            yield CutRow("", part.called(end), cut.name, angles_text(row, write), lay_text(row, part),
+            yield CutRow("", part.called(end), cut.name,
+                         with_complement(angles_text(row, write), setting(cut.planes[0]), write), lay_text(row, part),
                          _end_mark(cut, row.up, part, write))
         if end in square:
             at = "start here (0)" if end == END_A else f"at {write.bare(part.board.length)}"
@@ -364,15 +383,16 @@ def _rip_mark(cut: Cut, part: Part, write: Writer) -> str:
 
 
 def _corner_row(cut: Cut, part: Part, write: Writer) -> CutRow:
-    return CutRow("", f"corner at the {part.called(end_of(cut))}", cut.name, *corner_words(cut, part, write),
-                  corner_text(cut, part, write))
+    set_to, lay = corner_words(cut, part, write)
+    return CutRow("", f"corner at the {part.called(end_of(cut))}", cut.name,
+                  with_complement(set_to, setting(cut.planes[0]), write), lay, corner_text(cut, part, write))
 
 
 def corner_words(cut: Cut, part: Part, write: Writer) -> tuple[str, str]:
     """Setting and lie of a corner cut: as a crosscut on narrow stock, by its angle from square on a sheet."""
     angles = setting(cut.planes[0])
     up = corner_face(cut, part.board)
-    if part.stock.form not in ("sheet", "mesh"):
+    if not from_sheet(part):
         row = row_of(angles, end_of(cut), up)
         return angles_text(row, write), lay_text(row, part)
     text = f"{write.angle(abs(angles.mitre))} from square"
@@ -382,13 +402,6 @@ def corner_words(cut: Cut, part: Part, write: Writer) -> tuple[str, str]:
     return f"{text}, bevel {write.angle(abs(angles.bevel))}", f"{lay}; blade leans over the piece"
 
 
-def _complements(part: Part, write: Writer) -> str:
-    """The complement of every angle of the ends and corners, each once."""
-    texts = [text for cut in part.board.cuts if cut.kind in (CROSSCUT, CORNER_CUT)
-             for text in complement_text(setting(cut.planes[0]), write).split(", ") if text]
-    return ", ".join(dict.fromkeys(texts))
-
-
 def _order(part: Part) -> str:
     """Rips and backing before ends; ends before laps; laps before dados; notches last."""
     names = {"rip": "rips", "crosscut": "ends", "corner cut": "corner cuts", "half lap": "half laps", "dado": "dados",
@@ -396,9 +409,9 @@ def _order(part: Part) -> str:
     kinds = list(dict.fromkeys(cut.kind for cut in part.board.cuts))
     if ripped_to_width(part) and RIP not in kinds:
         kinds.insert(0, RIP)
-    if CROSSCUT not in kinds:
+    if CROSSCUT not in kinds and not from_sheet(part):
         kinds.insert(1 if RIP in kinds else 0, CROSSCUT)
-    return " → ".join(names[kind] for kind in kinds)
+    return " → ".join([*first_words(part), *(names[kind] for kind in kinds)])
 
 
 # ---- nested setting and what the saw cannot do
@@ -475,19 +488,5 @@ def _advice(part: Part, spec: Spec, write: Writer) -> list[str]:
     if part.board.length < spec.shortest_piece and part.stock.form not in ("sheet", "mesh"):
         out.append(f"It is shorter than {write.length(spec.shortest_piece)}: cut it from a longer stick, held by a clamp, "
                    "never by hand beside the blade.")
-    out += _rip_advice(part, write)
+    out += rip_advice(part)
     return list(dict.fromkeys(out))
-
-
-def _rip_advice(part: Part, write: Writer) -> list[str]:
-    """Narrow strips, sharp arrises at the fence, and bores in short pieces."""
-    out = []
-    bevels = [cut for cut in part.board.cuts if cut.kind == RIP and abs(setting(cut.planes[0]).bevel) >= SQUARE]
-    if bevels and part.board.width < NARROW:
-        out.append("Rip the bevel on the wide board first, then cut the strip free; featherboard and push stick.")
-    if len({edge_of(cut) for cut in bevels}) == 2 and part.stock.form == "board":
-        out.append("At the second rip a sharp arris runs at the fence: clamp a board to the fence, tight on the table, so "
-                   "that it cannot slip under.")
-    if part.board.length < SHORT_BORE and any(abs(bore.direction[0]) > 0.5 for bore in part.board.bores):
-        out.append("Bore the long stick before cutting the piece off it.")
-    return out
