@@ -134,6 +134,8 @@ def _rows(job: Job, word: str, ways: Sequence[str], size: Callable[[Part], str],
     own = [part for part in job.assembly.parts if any(step.how in ways for step in blank_steps(part))]
     for part in sorted(own, key=lambda p: (p.stock.name, *order(p))):
         groups.setdefault((part.stock.name, size(part)), []).append(part)
+    for parts in groups.values():
+        parts.sort(key=job.assembly.parts.index)
     return tuple(SizeRow(f"{word}\u00a0{number}", stock, text, marks_text(parts, job), count_text(parts, job))
                  for number, ((stock, text), parts) in enumerate(groups.items(), start=1))
 
@@ -154,4 +156,5 @@ def width_rows(job: Job, how: str) -> Iterator[tuple[str, list[Part]]]:
     own = [part for part in job.assembly.parts if any(step.how == how for step in blank_steps(part))]
     for part in sorted(own, key=lambda p: p.board.width):
         groups.setdefault(job.writer.length(part.board.width), []).append(part)
-    yield from groups.items()
+    for width, parts in groups.items():
+        yield width, sorted(parts, key=job.assembly.parts.index)

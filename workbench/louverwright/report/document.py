@@ -29,7 +29,7 @@ from ..core.units import format_angle, format_pitch
 from .blanks import sheet_rows, thickness_rows
 from .board_drawing import board_drawing
 from .job import Job, Writer
-from .page import Block, Bullets, Cell, Column, Figure, Heading, PageBreak, Pairs, Para, Report, Row, Table, Together
+from .page import Block, Bullets, Cell, Column, Figure, Heading, Pairs, Para, Report, Row, Table, Together
 from .part_sheet import PartSheet, part_sheets
 from .scribing import SCRIBE_NOTE, scribe_rows, twist_rows, twist_words
 from .setups import beyond_rows, corner_rows, crosscut_rows, joint_setups, nested_rows, rip_rows
@@ -41,7 +41,7 @@ def document(job: Job) -> Report:
     """The report of a job, ready for any writer."""
     title = job.spec.project or "Louvered roof vent"
     what = "a louvered roof vent" if job.vents == 1 else f"{job.vents} louvered roof vents: make {job.vents} of each"
-    blocks = (*_summary(job), *_cut_list(job), *_setups(job), PageBreak(), *_parts(job), *_parameters(job))
+    blocks = (*_summary(job), *_cut_list(job), *_setups(job), *_parts(job), *_parameters(job))
     return Report(
         title=title, subtitle=f"Cut report of {what}", title_block=title_block(job),
         blocks=blocks, footer=f"{title} · model {job.fingerprint} · revision {job.revision} · {job.date}")
@@ -255,7 +255,7 @@ def _part(sheet: PartSheet, job: Job) -> Together:
     rows = [(row.number, row.title, row.set_to, row.lay, row.mark_at) for row in sheet.cuts]
     rows += [(str(len(sheet.cuts) + i), row.name, row.size, row.face, row.position)
              for i, row in enumerate(sheet.joints, start=1)]
-    blocks.append(Table((Column("", 0.25), Column("Cut or joint", 1.7), Column("Set, or size", 1.8),
+    blocks.append(Table((Column("", 0.25), Column(f"{sheet.mark}: cut or joint", 1.7), Column("Set, or size", 1.8),
                          Column("Lay, or face", 2.6), Column("Mark at", 2.9)), tuple(rows)))
     if sheet.advice:
         blocks.append(Para(" ".join(sheet.advice), "caution"))

@@ -18,5 +18,5 @@ def twins_line(assembly: Assembly) -> str:
     found = same_pieces(assembly.parts)
     groups = dict.fromkeys(tuple(sorted((mark, *others), key=[p.mark for p in assembly.parts].index))
                            for mark, others in found.items())
-    told = "; ".join(" = ".join(group) for group in groups)
+    told = "; ".join("\u00a0= ".join(group) for group in groups)
     return f"The same piece under two marks, for two places; cut them together and mark them apart: {told}." if told else ""
