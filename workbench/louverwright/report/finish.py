@@ -11,7 +11,6 @@ from ..core.saw import end_of
 from ..core.solid import END_A, END_B
 
 NO_GLUE = "no glue: prime all faces, edges and end grain"
-#: What is said of a part that its kind says something else of ('leave the upper face for the covering').
 MESH = "none: mesh"
 
 
