@@ -32,7 +32,7 @@ class Kind:
     ends: tuple[str, str] = ("left end", "right end")
     edges: tuple[str, str] = ("lower edge", "upper edge")
     held: str = ""  # how it is fastened, where the joints do not say it
-    finish: str = ""  # where it is not the usual: all faces, edges and end grain primed before assembly
+    finish: str = ""  # where what glue leaves is not primed as usual: all faces, edges and end grain before assembly
 
     @property
     def stage(self) -> str:
@@ -49,16 +49,14 @@ _UPRIGHT = ("foot", "head")
 _CORNER = ("corner edge", "edge to the opening")
 _SIDES = ("right edge", "left edge")
 _CHEEKS = ("right cheek", "left cheek")
-_BARE = "leave the half laps bare for glue; prime the rest"
-_BARE_GUSSET = "leave the strips under the plates bare for glue; prime the rest"
 
 _BATTEN = "Staple the mesh, then screw or nail the batten through it over its edge."
 
 KINDS: tuple[Kind, ...] = (
     # ---- base
-    Kind("base.leg.gable", 1, "Leg, gable side", "frame_stock", ends=_UPRIGHT, edges=_CORNER, finish=_BARE),
-    Kind("base.leg.eave", 2, "Leg, eave side", "frame_stock", ends=_UPRIGHT, edges=_CORNER, finish=_BARE),
-    Kind("base.rail.top", 3, "Top rail", "frame_stock", finish=_BARE),
+    Kind("base.leg.gable", 1, "Leg, gable side", "frame_stock", ends=_UPRIGHT, edges=_CORNER),
+    Kind("base.leg.eave", 2, "Leg, eave side", "frame_stock", ends=_UPRIGHT, edges=_CORNER),
+    Kind("base.rail.top", 3, "Top rail", "frame_stock"),
     Kind("base.sole.gable", 4, "Sole, gable side", "frame_stock", ends=("leg end", "ridge end")),
     Kind("base.sole.eave", 5, "Sole, eave side", "frame_stock"),
     Kind("base.rail.bottom", 6, "Bottom rail", "frame_stock"),
@@ -71,10 +69,10 @@ KINDS: tuple[Kind, ...] = (
     Kind("base.corner.eave", 10, "Corner board, eave side", "corner_board_stock",
          ends=_UPRIGHT, edges=_CORNER),
     # ---- louver stage
-    Kind("louver.post.gable", 1, "Post plank, gable side", "frame_stock", ends=_UPRIGHT, edges=_CORNER, finish=_BARE),
-    Kind("louver.post.eave", 2, "Post plank, eave side", "frame_stock", ends=_UPRIGHT, edges=_CORNER, finish=_BARE),
-    Kind("louver.rail.bottom", 3, "Bottom rail", "frame_stock", finish=_BARE),
-    Kind("louver.rail.top", 4, "Top rail", "frame_stock", finish=_BARE),
+    Kind("louver.post.gable", 1, "Post plank, gable side", "frame_stock", ends=_UPRIGHT, edges=_CORNER),
+    Kind("louver.post.eave", 2, "Post plank, eave side", "frame_stock", ends=_UPRIGHT, edges=_CORNER),
+    Kind("louver.rail.bottom", 3, "Bottom rail", "frame_stock"),
+    Kind("louver.rail.top", 4, "Top rail", "frame_stock"),
     Kind("louver.bed", 5, "Sill bed", "frame_stock", faces=("lower face", "sloped face"),
          edges=("inner edge", "outer edge")),
     Kind("louver.sill", 6, "Sill", "slat_stock", faces=("upper face", "lower face"),
@@ -98,7 +96,7 @@ KINDS: tuple[Kind, ...] = (
     Kind("louver.batten.level", 17, "Screen batten, level", "batten_stock", faces=("face to the mesh", "inside")),
     # ---- roof stage
     Kind("roof.plate", 1, "Cap plate", "plate_stock", faces=("upper face", "lower face"),
-         edges=("outer edge", "inner edge"), finish=_BARE),
+         edges=("outer edge", "inner edge")),
     Kind("roof.kingpost", 2, "King post", "king_post_stock", faces=("marked flat", "flat opposite the mark"),
          ends=_UPRIGHT, edges=("right flat", "left flat")),
     Kind("roof.hip", 3, "Hip rafter", "rafter_stock", faces=_CHEEKS, ends=("tail", "head"),
@@ -146,7 +144,7 @@ KINDS: tuple[Kind, ...] = (
     Kind("roof.gable.batten.rake", 26, "Gable-end screen batten, raking", "batten_stock",
          faces=("face to the mesh", "inside"), ends=("foot", "peak"), held=_BATTEN),
     Kind("roof.gusset", 22, "Corner gusset of the cap plate", "sheathing_stock", faces=("upper face", "lower face"),
-         edges=("corner", "inner edge"), finish=_BARE_GUSSET),
+         edges=("corner", "inner edge")),
     Kind("roof.step", 11, "Mast step", "frame_stock", faces=("upper face", "lower face"),
          edges=("right edge", "left edge")),
 )

@@ -185,3 +185,18 @@ def _part(pieces: _Class, letter: str, hand: str, stock: Stock | None) -> Part:
     made = tuple(Piece(p.member.id, kind.id, p.member.side, p.member.end, p.member.index, place)
                  for p, place in pieces)
     return Part(f"{kind.mark}{letter}{hand[:1].upper()}", kind, hand, pieces[0][0].board, stock, names, made)
+
+
+@lru_cache(maxsize=16)
+def same_pieces(parts: tuple[Part, ...]) -> dict[str, tuple[str, ...]]:
+    """For each mark the marks of other kinds that are the same piece: same stock, blank, cuts and hand.
+
+    Marks follow kinds, which stand for places; the saw knows only pieces.
+    """
+    found: dict[str, tuple[str, ...]] = {}
+    for part in parts:
+        others = tuple(other.mark for other in parts if other is not part and other.stock == part.stock
+                       and turn_between(part.board, other.board) is not None)
+        if others:
+            found[part.mark] = others
+    return found

@@ -141,7 +141,7 @@ def marked_points(part: Part) -> Lettered:
 
 def line_text(lines: list[Lettered], write: Writer) -> str:
     """Lettered points on a face, each as along | across; several lines apart."""
-    return "; ".join(" → ".join(f"{letter} ({write.bare(p[0])} | {write.bare(p[1])})" for letter, p in line)
+    return "; ".join(" → ".join(f"{letter}\u00a0({write.bare(p[0])}\u00a0|\u00a0{write.bare(p[1])})" for letter, p in line)
                      for line in lines)
 
 

@@ -19,9 +19,22 @@ from ..core.assembly import (
 )
 from ..core.geometry import Vec, dot
 from ..core.marks import mirrors_itself
-from ..core.saw import SQUARE, EndSpan, edge_of, end_of, end_spans, setting, span_at
+from ..core.saw import SQUARE, EndSpan, end_of, end_spans, setting, span_at
 from ..core.solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE
 from ..core.spec import Spec
+from .blanks import (
+    BEVELLED,
+    CUT_FREE,
+    BlankStep,
+    blank_steps,
+    freed_by_bevel,
+    from_sheet,
+    rip_advice,
+    ripped_to_width,
+    sort_of,
+    step_words,
+)
+from .finish import finish_text
 from .job import Job, Writer
 from .joint_words import JointRow, joint_rows, shaped_rows
 from .lettered import corner_face, corner_text, shaped
@@ -30,7 +43,6 @@ from .saw_words import (
     LEVEL,
     angles_text,
     beyond_saw,
-    complement_text,
     corner_cut_row,
     lay_text,
     rip_mark,
@@ -39,13 +51,11 @@ from .saw_words import (
     saw_row,
     too_deep,
     too_long,
+    with_complement,
 )
 from .scribing import foot_text
 from .seat_words import seat_rows
-
-#: A bevelled strip narrower than this (mm) is ripped on the wide board; a piece bored along its
-#: length that is shorter than this is bored before it is cut off.
-NARROW, SHORT_BORE = 60.0, 400.0
+from .twins import twin_text
 
 
 @dataclass(frozen=True)
@@ -89,7 +99,7 @@ class PartSheet:
     order: str
     meets: str
     nested: str
-    complements: str
+    twin: str
     rafter: str
     scribe: str
     advice: tuple[str, ...]
@@ -99,7 +109,7 @@ class PartSheet:
         """Label and value pairs for the part's block."""
         rows = [("Stock", self.stock), ("Blank L × W × T", self.blank), ("Arrises", self.points),
                 ("Grain", self.grain), ("Faces", self.outside), ("Where", self.where), ("Hand", self.hand),
-                ("Order of cuts", self.order), ("Complements", self.complements), ("Nested setting", self.nested),
+                ("Order of cuts", self.order), ("Same piece", self.twin), ("Nested setting", self.nested),
                 ("Along the top", self.rafter), ("To scribe", self.scribe), ("Meets", self.meets),
                 ("Held", self.part.kind.held), ("Finish", self.finish)]
         return tuple((label, value) for label, value in rows if value)
@@ -121,9 +131,9 @@ def _sheet(part: Part, job: Job, meets: str) -> PartSheet:
         finished=_finished(part, write), blank=write.size(*board.size),
         points=_points(part, write), grain=grain_text(part),
         outside=_outside(part), hand=_hand(part), where=where_text(part, job),
-        weight=write.weight(part.weight), finish=part.kind.finish, cuts=cuts,
+        weight=write.weight(part.weight), finish=finish_text(part, job.assembly), cuts=cuts,
         joints=joints, order=_order((*cuts, *joints)), meets=meets, nested=nested_text(part, write),
-        complements=_complements(part, write),
+        twin=twin_text(part, job.assembly),
         rafter=_rafter_text(part, job), scribe=foot_text(part, job),
         advice=tuple(_advice(part, spec, write)))
 
@@ -135,7 +145,7 @@ def stock_text(part: Part, write: Writer) -> str:
     """The stock with its dressed size, and what is ripped or planed off it."""
     stock, board = part.stock, part.board
     text = f"{stock.name} ({write.size(stock.width, stock.thickness)})"
-    if board.width < stock.width - 0.01 and stock.form not in ("sheet", "mesh"):
+    if ripped_to_width(part):
         text += f", ripped to {write.length(board.width)}"
     if board.thickness < stock.thickness - 0.01:
         text += f", thicknessed to {write.length(board.thickness)}"
@@ -203,8 +213,8 @@ def _meetings(assembly: Assembly, write: Writer) -> dict[str, str]:
 
 
 def _cut_rows(part: Part, write: Writer) -> Iterable[CutRow]:
-    """Rips, shaped edges, ends, corner cuts, numbered as they are made."""
-    rows = [*_rips(part, write), *_shaped(part, write), *_ends(part, write),
+    """What makes the blank, rips, shaped edges, ends, corner cuts, numbered as they are made."""
+    rows = [*_blank_rows(part, write), *_rips(part, write), *_shaped(part, write), *_ends(part, write),
             *(_corner_row(cut, part, write) for cut in part.board.cuts if cut.kind == CORNER_CUT)]
     return [replace(row, number=str(number)) for number, row in enumerate(rows, start=1)]
 
@@ -215,31 +225,39 @@ def _shaped(part: Part, write: Writer) -> Iterable[CutRow]:
         yield CutRow("", part.called(FAR_EDGE), row.name, row.size, row.face, row.position, row.sort)
 
 
-def ripped_to_width(part: Part) -> bool:
-    """True for a part that is ripped narrower than its stock before anything else."""
-    return part.stock.form not in ("sheet", "mesh") and part.board.width < part.stock.width - 0.01
+def _blank_rows(part: Part, write: Writer) -> list[CutRow]:
+    """What makes the blank, but for a strip that is cut free after its bevels."""
+    return [_blank_row(step, part, write) for step in blank_steps(part) if step.how not in (BEVELLED, CUT_FREE)]
+
+
+def _blank_row(step: BlankStep, part: Part, write: Writer) -> CutRow:
+    what, set_to, lay, sizes = step_words(step, part, write)
+    return CutRow("", "rip" if what.startswith("rip") else "blank", what, set_to, lay, sizes, sort_of(step))
 
 
 def _rips(part: Part, write: Writer) -> Iterable[CutRow]:
-    if ripped_to_width(part):
-        yield CutRow("", "rip", "rip to width", "square", "either way", f"{write.bare(part.board.width)} wide", "rips")
+    freed = freed_by_bevel(part)
     for cut in part.board.cuts:
         if cut.kind == RIP:
             set_to, lay = rip_words(cut, part, write)
-            yield CutRow("", "rip", cut.name, set_to, lay, rip_mark(cut, part, write), "rips")
+            free = f"; it frees the strip, {write.bare(part.board.width)} wide" if cut is freed else ""
+            yield CutRow("", "rip", cut.name, with_complement(set_to, setting(cut.planes[0]), write, rip=True), lay,
+                         rip_mark(cut, part, write) + free, "rips")
+    yield from (_blank_row(step, part, write) for step in blank_steps(part) if step.how == CUT_FREE)
 
 
 def _ends(part: Part, write: Writer) -> Iterable[CutRow]:
     """Each end's cuts; two plain square ends in one row."""
     cuts = {end: [cut for cut in part.board.cuts if cut.kind == CROSSCUT and end_of(cut) == end] for end in (END_A, END_B)}
-    square = [end for end in (END_A, END_B) if not cuts[end] and keeps_end(part, end)]
+    square = [end for end in (END_A, END_B) if not cuts[end] and keeps_end(part, end) and not from_sheet(part)]
     if len(square) == 2:
         yield CutRow("", "both ends", "square", "square", "either way", f"{write.bare(part.board.length)} long", "both ends")
         return
     for end in (END_A, END_B):
         for cut in cuts[end]:
             row = saw_row(cut, part.board)
-            yield CutRow("", part.called(end), cut.name, angles_text(row, write), lay_text(row, part),
+            yield CutRow("", part.called(end), cut.name,
+                         with_complement(angles_text(row, write), setting(cut.planes[0]), write), lay_text(row, part),
                          _end_mark(cut, row.up, part, write), "ends")
         if end in square:
             at = "start here (0)" if end == END_A else f"at {write.bare(part.board.length)}"
@@ -278,14 +296,16 @@ def _corner_row(cut: Cut, part: Part, write: Writer) -> CutRow:
     end = end_of(cut)
     alone = sum(each.kind in (CROSSCUT, CORNER_CUT) and end_of(each) == end for each in part.board.cuts) == 1
     where = part.called(end) if alone and not keeps_end(part, end) else f"corner at the {part.called(end)}"
-    return CutRow("", where, cut.name, *corner_words(cut, part, write), corner_text(cut, part, write), "corner cuts")
+    set_to, lay = corner_words(cut, part, write)
+    return CutRow("", where, cut.name, with_complement(set_to, setting(cut.planes[0]), write), lay,
+                  corner_text(cut, part, write), "corner cuts")
 
 
 def corner_words(cut: Cut, part: Part, write: Writer) -> tuple[str, str]:
     """Setting and lie of a corner cut: as a crosscut on narrow stock, by its angle from square on a sheet."""
     angles = setting(cut.planes[0])
     up = corner_face(cut, part.board)
-    if part.stock.form not in ("sheet", "mesh"):
+    if not from_sheet(part):
         row = corner_cut_row(cut, part.board, up)
         return angles_text(row, write), lay_text(row, part)
     text = f"{write.angle(abs(angles.mitre))} from square"
@@ -293,13 +313,6 @@ def corner_words(cut: Cut, part: Part, write: Writer) -> tuple[str, str]:
     if abs(angles.bevel) < SQUARE:
         return text, lay
     return f"{text}, bevel {write.angle(abs(angles.bevel))}", f"{lay}; blade leans over the piece"
-
-
-def _complements(part: Part, write: Writer) -> str:
-    """The complement of every angle of the ends and corners, each once."""
-    texts = [text for cut in part.board.cuts if cut.kind in (CROSSCUT, CORNER_CUT)
-             for text in complement_text(setting(cut.planes[0]), write).split(", ") if text]
-    return ", ".join(dict.fromkeys(texts))
 
 
 def _order(rows: Iterable[CutRow | JointRow]) -> str:
@@ -392,7 +405,7 @@ def _advice(part: Part, spec: Spec, write: Writer) -> list[str]:
     if part.board.length < spec.shortest_piece and part.stock.form not in ("sheet", "mesh"):
         out.append(f"It is shorter than {write.length(spec.shortest_piece)}: cut it from a longer stick, held by a clamp, "
                    "never by hand beside the blade.")
-    out += _rip_advice(part, write)
+    out += rip_advice(part)
     return list(dict.fromkeys(out))
 
 
@@ -405,17 +418,3 @@ def _shaped_advice(part: Part) -> list[str]:
     names = "” and “".join(dict.fromkeys(cuts))
     return [f"At the cut “{names}” the shaped {part.called(FAR_EDGE)} comes to the fence: pack it out "
             f"parallel to the {part.called(REFERENCE_EDGE)}, or cut to the line with a guided hand-held saw."]
-
-
-def _rip_advice(part: Part, write: Writer) -> list[str]:
-    """Narrow strips, sharp arrises at the fence, and bores in short pieces."""
-    out = []
-    bevels = [cut for cut in part.board.cuts if cut.kind == RIP and abs(setting(cut.planes[0]).bevel) >= SQUARE]
-    if bevels and part.board.width < NARROW:
-        out.append("Rip the bevel on the wide board first, then cut the strip free; featherboard and push stick.")
-    if len({edge_of(cut) for cut in bevels}) == 2 and part.stock.form == "board":
-        out.append("At the second rip a sharp arris runs at the fence: clamp a board to the fence, tight on the table, so "
-                   "that it cannot slip under.")
-    if part.board.length < SHORT_BORE and any(abs(bore.direction[0]) > 0.5 for bore in part.board.bores):
-        out.append("Bore the long stick before cutting the piece off it.")
-    return out

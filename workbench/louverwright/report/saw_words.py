@@ -100,14 +100,17 @@ def lay_text(row: SawRow, part: Part) -> str:
     return "; ".join(words)
 
 
-def complement_text(angles: Setting, write: Writer) -> str:
-    """The complements, for scales that count from the edge or from the table."""
+def with_complement(text: str, angles: Setting, write: Writer, rip: bool = False) -> str:
+    """A cut's setting with its own complements, for scales that count from the edge or from the table.
+
+    A rip has no mitre: its bevel alone has one.
+    """
     parts = []
-    if abs(angles.mitre) >= SQUARE:
-        parts.append(f"mitre {write.angle(90.0 - abs(angles.mitre))} from the edge")
+    if abs(angles.mitre) >= SQUARE and not rip:
+        parts.append(f"{write.angle(90.0 - abs(angles.mitre))} from the edge")
     if abs(angles.bevel) >= SQUARE:
-        parts.append(f"blade {write.angle(90.0 - abs(angles.bevel))} from the table")
-    return ", ".join(parts)
+        parts.append(f"{write.angle(90.0 - abs(angles.bevel))} from the table")
+    return f"{text} ({', '.join(parts)})" if parts else text
 
 
 def rip_words(cut: Cut, part: Part, write: Writer) -> tuple[str, str]:
