@@ -368,6 +368,8 @@ RARE: dict[str, tuple[str, dict[str, Any]]] = {
     "ring and stile": ("us", {"sill_slope": 44.4}),
     "ring and mullion": ("us", {"sill_slope": 44.4, "mullion": "always", "width": 1_100.0}),
     "plate short of the trim": ("us", {"plate_stock": "2x8"}),
+    "gable's screen under the rafter": ("eu", {"roof_form": "gable", "gable_end": "louvered", "width": 1_000.0,
+                                               "panel_depth": 43.0}),
     "cladding board on legs alone": ("us", {"cladding": "boards", "cladding_stock": "1x4"}),
 }
 
@@ -439,6 +441,7 @@ def wanted(draw: st.DrawFn) -> tuple[str, dict[str, Any]]:
     elif values.get("sides", 4) == 4 and draw(st.booleans()):
         values["roof_form"], values["gable_ridge"] = "gable", draw(st.sampled_from(["along", "across"]))
         values["gable_end"] = draw(st.sampled_from(["boarded", "louvered"]))
+        values["verge"] = draw(st.sampled_from([0.0, 0.0, 30.0, 140.0, 250.0, 400.0]))
         if draw(st.booleans()):
             values["fascia_stock"] = "1x10" if name == "us" else "20x195"
             values["ridge_stock"] = "2x8" if name == "us" else "45x195"
@@ -538,6 +541,9 @@ SORTS: dict[str, tuple[str, dict[str, Any]]] = {
     "gables on the short sides": ("us", {"roof_form": "gable", "length": 1_300.0, "gable_end": "louvered"}),
     "gables on the long sides": ("us", {"roof_form": "gable", "length": 1_300.0, "gable_ridge": "across", "roof_pitch": 28.0,
                                         "fascia_stock": "1x8"}),
+    "gable with lookouts": ("us", {"roof_form": "gable", "verge": 250.0}),
+    "gable, louvered, with lookouts": ("us", {"roof_form": "gable", "gable_end": "louvered", "width": 1_000.0,
+                                              "verge": 250.0, "ridge_stock": "2x8"}),
     "gable, corner first, mitred": ("us", {"roof_form": "gable", "facing": "corner", "corner": "mitred"}),
     "octagon": ("eu", {"sides": 8, "width": 1_150.0, "king_post_stock": "120x120"}),
     "octagon, corner first": ("us", {"sides": 8, "width": 1_200.0, "king_post_stock": "6x6", "facing": "corner"}),

@@ -108,6 +108,47 @@ def test_every_foot_reaches_the_twisted_roof_and_keeps_just_the_allowance(name: 
         assert min(found) < allowance + 0.01, f"corner {corner} keeps more than it needs"
 
 
+@pytest.mark.parametrize("more", [{}, {"cladding": "boards", "cladding_stock": "1x6"}])
+@pytest.mark.parametrize(("name", "roof"), CASES)
+def test_cladding_and_corner_boards_reach_down_to_their_clearance_over_the_twisted_roof(
+        name: str, roof: str, more: dict[str, Any]) -> None:
+    """Every foot can be scribed to stand at its clearance; at square corners no foot under which the roof is lower keeps more.
+
+    At mitred corners a board counts as long as its outer face, and so may keep a little more.
+    """
+    values = {**values_of(name, roof), **more, "cladding_clearance": 20.0}
+    mitred = values.get("sides", 4) != 4 or values.get("corner") == "mitred"
+    seen = 0
+    for piece, points in board_feet(vent(**values)):
+        least = min(roof_height(name, roof, x, y) + 20.0 - z for x, y, z in points)
+        assert least > -1e-6, f"{piece} is too short"
+        lower = max(-roof_height(name, roof, x, y) - nominal_drop(name, roof, y) for x, y, _ in points)
+        assert least < (2.0 if mitred else 0.01) + max(0.0, -lower), f"{piece} is longer than it need be"
+        seen += 1
+    assert seen >= 3 * values.get("sides", 4)
+
+
+def nominal_drop(name: str, roof: str, y: float) -> float:
+    """How far the slopes in use lie below the ridge."""
+    values, _, across = VENTS[name]
+    ridge = -values.get("ridge_offset", 0.0)
+    left_front, left_back, right_front, right_back = ROOFS[roof]
+    left, right = min(left_front, left_back) / (across - ridge), min(right_front, right_back) / (across + ridge)
+    return max((y - ridge) * left, (ridge - y) * right)
+
+
+def board_feet(assembly: Assembly) -> Iterator[tuple[str, list[Vec]]]:
+    """Points all over the foot of every piece of cladding and every corner board, where it stands in the vent."""
+    for part in assembly.parts:
+        if not part.kind.id.startswith(("base.cladding.", "base.corner.")):
+            continue
+        shell = board_shell(part.board)
+        feet = [shell.outline(face) for face in shell.faces if face.name.startswith("foot, clear of the roof")]
+        assert feet
+        for piece in part.pieces:
+            yield piece.id, [piece.placement.point(p) for outline in feet for p in spread(outline)]
+
+
 @pytest.mark.parametrize(("name", "roof"), CASES)
 def test_what_the_report_says_comes_off_is_what_stands_below_the_roof(name: str, roof: str) -> None:
     values = values_of(name, roof)

@@ -18,7 +18,7 @@ from louverwright.features.vent import make_vent, parts_of
 VOLUME, CORNER = 1e-4, 0.01
 #: A cut that takes less than this (mm³) takes nothing.
 SHAVING = 1.0
-ORDER = ("rip", "crosscut", "corner cut", "half lap", "dado", "groove", "bore", "notch")
+ORDER = ("rip", "shaped edge", "crosscut", "corner cut", "half lap", "dado", "groove", "bore", "notch")
 
 
 @dataclass

@@ -78,7 +78,8 @@ def test_counts_reconcile(name: str) -> None:
     assert f"{pieces} pieces under {marks} marks in all." in text
     stages = [int(count) for count in re.findall(r'<p class="note">(\d+) pieces, ', text)]
     assert sum(stages) == pieces and len(stages) == 3
-    cut = {mark: int(count) for mark, count in re.findall(r"<h\d[^>]*>(\w+) · [^<]* · cut (\d+)</h", text)}
+    each = r"cut (\d+)" if case.job.vents == 1 else rf"\d+ pieces: (\d+) for each of {case.job.vents} vents"
+    cut = {mark: int(count) for mark, count in re.findall(rf"<h\d[^>]*>(\w+) · [^<]* · {each}</h", text)}
     assert cut == {part["mark"]: part["count"] for part in record["parts"]}
 
 

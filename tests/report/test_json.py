@@ -7,6 +7,7 @@ import copy
 import csv
 import io
 import json
+import math
 import re
 import sys
 from collections.abc import Iterator
@@ -38,7 +39,8 @@ HOSTILE = ("<b>&", "</style><script>alert(1)</script>", "\"quoted\" & 'single'",
 SHARED = {"hand": "Hand", "stock": "Stock", "blank": "Blank L × W × T", "grain": "Grain", "meets": "Meets",
           "order of cuts": "Order of cuts", "nested setting": "Nested setting", "faces out": "Faces", "where": "Where"}
 #: Rows for what is done to the stock to have the blank; the file's blank has them already.
-OF_THE_BLANK = ("square end", "square", "rip to width")
+OF_THE_BLANK = ("square end", "square", "rip to width", "rip to width, free of the board", "cut from the sheet",
+                "cut from the roll", "thickness")
 FORMULAS = ("=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1")
 
 
@@ -270,15 +272,22 @@ def test_the_file_shows_what_the_part_sheets_say(name: str) -> None:
 def test_every_saw_cut_has_a_row(name: str) -> None:
     """As many rows as saw cuts besides those that make the blank; an angle shown is the exact one rounded."""
     for part in record_of(name)["parts"]:
-        saw = [cut for cut in part["cuts"] if "bevel" in cut]
+        saw = [cut for cut in part["cuts"] if "bevel" in cut or cut["kind"] == "shaped edge"]
         rows = part["shown"]["cuts"]
         assert len([row for row in rows if row["name"] not in OF_THE_BLANK]) == len(saw), part["mark"]
-        ripped = [row["name"] for row in rows if row["name"] == "rip to width"]
+        ripped = [row["name"] for row in rows if row["name"].startswith("rip to width") or "frees the strip" in row["mark_at"]]
         assert len(ripped) == ("ripped to" in part["shown"]["facts"]["Stock"]), part["mark"]
         exact = [abs(cut[key]) for cut in saw for key in ("mitre", "bevel", "taper") if key in cut]
+        exact += [math.degrees(math.asin(abs(plane["normal"][2])))
+                  for cut in saw if "bevel" not in cut for plane in cut["waste"]]
         for row in rows:
-            for text in re.findall(r"(\d+\.\d)°", row["set"]):
+            scales, _, complements = row["set"].partition(" (")
+            for text in re.findall(r"(\d+\.\d)°", scales):
                 assert any(abs(float(text) - angle) <= 0.0501 for angle in exact), (part["mark"], row)
+            own = [float(text) for text in re.findall(r"(?:mitre|bevel) (\d+\.\d)°|(\d+\.\d)° from square", scales)
+                   for text in text if text]
+            assert [float(text) for text in re.findall(r"(\d+\.\d)°", complements)] == pytest.approx(
+                [90.0 - angle for angle in own], abs=0.101), (part["mark"], row)
 
 
 # ---- what users write

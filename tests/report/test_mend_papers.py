@@ -107,7 +107,7 @@ def test_a_short_slat_may_stay_and_the_words_say_why() -> None:
 
 def test_a_packing_is_named_with_size_grain_and_stock() -> None:
     """The frieze is 102.45 × 19.05 mm; 2 mm is missing."""
-    assert any("102.5 × 19.1 × 2 mm against L1" in line and "grain along the 102.5\u00a0mm, from an offcut of 1x6" in line
+    assert any("102.5 × 19.1 × 2\u00a0mm against L1" in line and "grain along the 102.5\u00a0mm, from an offcut of 1x6" in line
                for line in record("short frieze")["summary"])
     (packing,) = [each["packing"] for each in record("short frieze")["cures"][0]["sides"][0]["openings"] if each["packing"]]
     board = only(repair("short frieze").job.assembly, "louver.frieze").board
@@ -133,7 +133,7 @@ def test_pieces_of_the_mark_that_are_right_are_told_to_change() -> None:
 
 def test_a_lost_piece_is_made_again() -> None:
     data = record("lost")
-    assert data["summary"][1].startswith("Make 1 piece of L9 again: blank 655 × 126.5 × 19 mm, from 1x6")
+    assert data["summary"][1].startswith("Make 1 piece of L9 again: blank 655 × 126.5 × 19\u00a0mm, from 1x6")
     assert "All counts are one vent's. The ridge has 2" in data["cautions"][0] and data["ways"] == [] and data["cures"] == []
     tables = [block for block in walk(mending_report(repair("lost")).blocks) if isinstance(block, Table)]
     assert sum(int(str(row[2])) for row in tables[0].rows) == len(data["missing"]) > 2

@@ -7,9 +7,9 @@ from collections import Counter
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from sample_report import part_block, sample_report, setup_table, strings_of
+from sample_report import cuts_table, part_block, sample_report, setup_table, strings_of
 
-from louverwright.exchange.pdf_pages import BOTTOM, LEFT, PAPERS, RIGHT, TOP, Page, pages_of
+from louverwright.exchange.pdf_pages import BOTTOM, LEFT, PAPERS, RIGHT, SPARE, TOP, Page, pages_of
 from louverwright.exchange.pdf_text import (
     RUNNING,
     BoxMark,
@@ -107,10 +107,11 @@ def test_every_string_is_placed_once(paper):
     made = pages_of(report, paper, measure)
     placed = words([line for page in made for line in body(page) + drawn(page)])
     placed -= Counter({"•": 3})
-    head = words([column.title for column in setup_table().columns])
     repeated = sum("Gauge" in body(page) for page in made) - 1
-    for word, count in head.items():
-        placed[word] -= count * repeated
+    divided = sum(body(page).count("Done") for page in made) - 6
+    for table, times in ((setup_table(), repeated), (cuts_table("B1L", 3), divided)):
+        for word, count in words([column.title for column in table.columns]).items():
+            placed[word] -= count * times
     # The footer is on each page, among the running words.
     assert +placed == words(strings_of(report)) - words([report.footer])
     assert repeated >= 1
@@ -155,8 +156,35 @@ def test_groups_that_fit_on_a_page_stay_together(filling):
     lines = Para("\n".join(["filling"] * filling))
     made = pages(lines, part_block(1), part_block(2))
     for mark in ("B1L", "B2L"):
-        assert sum(any(line.startswith(mark) for line in body(page)) for page in made) == 1
+        (first, *more) = [page for page in made if any(line.startswith(mark) for line in body(page))]
+        assert {f"{mark} Gable leg, left", f"Cuts of {mark}, in order", f"{mark}.1", f"{mark}.2"} <= set(body(first))
+        for page in more:
+            assert body(page)[0] == "Cut", "its table runs on below its head"
+            assert max(low(mark) for mark in first.marks if not _runs(mark)) > (1.0 - SPARE) * first.height
+        assert len(more) <= 1
     assert len(made) <= 3
+
+
+def _runs(mark) -> bool:
+    return isinstance(mark, TextMark) and mark.style == RUNNING
+
+
+@pytest.mark.parametrize("filling", range(0, 60, 4))
+def test_a_group_without_a_table_is_never_divided(filling):
+    lines = Para("\n".join(["filling"] * filling))
+    made = pages(lines, Together((Heading("Group", 2), *(Para(f"line {n}") for n in range(30)))))
+    assert sum(any(line.startswith("line") for line in body(page)) for page in made) == 1
+
+
+def test_pairs_in_small_print_are_as_low_as_their_columns_allow():
+    """A long value beside short ones: the columns are filled on their own, not row by row."""
+    long = " ".join(["word"] * 60)
+    rows = (("A", long), ("B", "b"), ("C", "c"), ("D", "d"))
+    (page,) = pages(Pairs(rows, 2, small=True), Para("after"))
+    places = {mark.text: (mark.x, mark.y) for mark in page.marks if isinstance(mark, TextMark)}
+    assert places["B"][0] == places["C"][0] == places["D"][0] > places["A"][0]
+    assert places["B"][1] == pytest.approx(places["A"][1]) and places["D"][1] < places["after"][1]
+    assert places["C"][1] - places["B"][1] < 6.0
 
 
 def test_a_group_too_tall_for_a_page_flows_with_its_heading():

@@ -92,10 +92,11 @@ def job_for(vents: int):
 
 def test_parts_say_how_many_for_each() -> None:
     job = job_of(EXAMPLE)
-    titles = [block.text for block in walk(document(job).blocks) if isinstance(block, Heading) and " · cut " in block.text]
+    titles = [block.text for block in walk(document(job).blocks) if isinstance(block, Heading)
+              and block.anchor.startswith("part-")]
     assert len(titles) == len(job.assembly.parts)
     for title, part in zip(titles, job.assembly.parts, strict=True):
-        assert title.endswith(f" · {3 * part.count} for all 3 vents; for each · cut {part.count}")
+        assert title.endswith(f" · {3 * part.count} pieces: {part.count} for each of 3 vents")
 
 
 def test_csv_counts_one_vent_and_all() -> None:

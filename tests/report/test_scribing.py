@@ -83,15 +83,35 @@ def test_the_survey_says_the_slopes_in_use_the_drops_and_the_twist() -> None:
 def test_the_paper_says_what_becomes_of_the_soles() -> None:
     of = job_of(EXAMPLE)
     (words,) = [text for text in strings_of(document(of)) if "Soles are cut to these slopes: pack them" in text]
-    assert "500\u00a0mm along and 500\u00a0mm across" in words and "up to 44\u00a0mm above the covering" in words
+    assert "500\u00a0mm along and 500\u00a0mm across" in words
+    assert "Cladding and corner boards are long enough" in words and "to stand 13\u00a0mm clear of the covering" in words
     assert "Scribe at the roof" in to_html(document(of), "A4")
 
 
 def test_a_legs_block_says_how_much_its_foot_keeps() -> None:
     kept = {sheet.mark: dict(sheet.facts).get("To scribe", "") for sheet in part_sheets(job_of(EXAMPLE))}
     wood = {mark: row["Wood left"] for row in table(job_of(EXAMPLE)) for mark in row["Legs"].split(", ")}
-    assert {mark: text.replace("\u00a0", " ") for mark, text in kept.items() if text} == {
+    assert {mark: text.replace("\u00a0", " ") for mark, text in kept.items() if text and mark in wood} == {
         mark: f"{text} of its length, plumb at the foot, is scribing wood: do not add it again" for mark, text in wood.items()}
+
+
+def test_a_boards_block_says_how_much_longer_its_blank_is_than_on_the_slopes_in_use() -> None:
+    """The scribing wood of cladding and corner boards is what the blank has more than on a true roof of the same slopes."""
+    of = job(**DROPS, scribe_allowance=10.0, ridge_cap_height=0.0)
+    true = job(**dict.fromkeys(DROPS, 300.0), scribe_allowance=10.0, ridge_cap_height=0.0)
+    plain = {piece.id: part.board.length for part in true.assembly.parts for piece in part.pieces}
+    seen = set()
+    for sheet in (sheet for sheet in part_sheets(of) if sheet.part.kind.id.startswith(("base.cladding.", "base.corner."))):
+        for piece in sheet.part.pieces:
+            more = of.writer.length(sheet.part.board.length - plain[piece.id])
+            told = dict(sheet.facts).get("To scribe", "")
+            if more == of.writer.length(0.0):
+                assert not told
+            else:
+                assert told == (f"{more} of its length, plumb at the foot, is scribing wood: do not add it again; "
+                                f"scribe the foot to stand {of.writer.length(13.0)} clear of the covering")
+                seen.add(sheet.part.kind.id)
+    assert seen == {"base.cladding.gable", "base.cladding.eave", "base.corner.gable", "base.corner.eave"}
 
 
 def test_a_roof_that_was_not_read_prints_no_table() -> None:

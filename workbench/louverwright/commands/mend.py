@@ -14,7 +14,7 @@ from ..exchange.mend import repair_of, write_mending
 from ..features.language import tr
 from ..features.model import REFUSALS, folder_of_document
 from ..report.job import Job
-from ..report.part_sheet import part_name
+from ..report.place_words import part_name
 from .cut_report import ask_folder, chosen_vent, job_of, open_in_viewer
 from .messages import say
 

@@ -20,9 +20,11 @@ from .stock import Stock
 
 RIP, CROSSCUT, CORNER_CUT = "rip", "crosscut", "corner cut"
 HALF_LAP, DADO, NOTCH, GROOVE, BORE = "half lap", "dado", "notch", "groove", "bore"
+#: A long edge sawn to several planes from end to end: like a rip it comes before the ends, for nothing of the edge stays.
+SHAPED_EDGE = "shaped edge"
 
 #: The order in which cuts are made, and so what each must wait for.
-CUT_ORDER = (RIP, CROSSCUT, CORNER_CUT, HALF_LAP, DADO, GROOVE, BORE, NOTCH)
+CUT_ORDER = (RIP, SHAPED_EDGE, CROSSCUT, CORNER_CUT, HALF_LAP, DADO, GROOVE, BORE, NOTCH)
 
 BEARING, GLUED, CLEARANCE, LINE_CONTACT = "bearing", "glued", "clearance", "line contact"
 

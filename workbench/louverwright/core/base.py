@@ -8,13 +8,15 @@ from collections.abc import Iterator
 
 from .assembly import HALF_LAP, NOTCH
 from .cutting import ENDLESS, Member, Trim
-from .feet import foot
+from .feet import cladding_wood, foot
 from .geometry import Placement, Plane, dot
 from .plan import ENDS, LEFT, RIGHT, above
 from .sizes import Sizes
 from .spec import Spec
 
 _ANY = (-ENDLESS, ENDLESS)
+#: The cut that keeps cladding and corner boards off the roof.
+FOOT = "foot, clear of the roof"
 
 
 def base_members(spec: Spec, at: Sizes) -> Iterator[Member]:
@@ -112,9 +114,9 @@ def _lowest_on(frame: Placement, bed: Plane, depths: tuple[float, float]) -> flo
     return min((local.offset - local.normal[2] * z) / local.normal[1] for z in depths)
 
 
-def _clearances(spec: Spec, at: Sizes) -> list[Trim]:
-    """What keeps cladding off the roof and off its ridge cap."""
-    foot = Trim("foot, clear of the roof", at.roof.slopes(raised=spec.cladding_clearance), NOTCH)
+def _clearances(spec: Spec, at: Sizes, wood: float) -> list[Trim]:
+    """What keeps cladding off the roof, less the wood to scribe where it is twisted, and off its ridge cap."""
+    foot = Trim(FOOT, at.roof.slopes(raised=spec.cladding_clearance - wood), NOTCH)
     return [foot, *_over_cap(spec, at, "clear of the ridge cap", spec.cladding_clearance)]
 
 
@@ -141,17 +143,17 @@ def _cladding(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
     r0, r1 = base.frame_r, base.frame_r + base.cladding_t
     kind = f"base.cladding.{at.plan.sort(side)}"
     ends = [at.rule.stop(side, end, r0, r1) for end in ENDS]
-    common = (*_clearances(spec, at), *_under_rings(spec, at, side),
-              *(Trim("edge at the corner", (plane,)) for plane in ends))
+    common = (*_under_rings(spec, at, side), *(Trim("edge at the corner", (plane,)) for plane in ends))
     sheet = spec.cladding == "sheet"
     half = _reach_along(at, side, ends[1], r1)
     boards = board_edges(2.0 * half, spec.cladding_stock.width, spec.board_gap)
+    feet = [_clearances(spec, at, cladding_wood(at, side, (left - half, right - half), (r0, r1))) for left, right in boards]
     if sheet and len(boards) == 1:
-        yield Member(kind, side, plan.upright(side), _ANY, (r0, r1), tuple(common), sheet=True)
+        yield Member(kind, side, plan.upright(side), _ANY, (r0, r1), (*feet[0], *common), sheet=True)
         return
     for index, (left, right) in enumerate(boards):
         edges = (Plane(plan.v(side), right - half), Plane(plan.v(side), left - half).flipped())
-        trims = (*common, *(Trim("edge", (plane,)) for plane in edges))
+        trims = (*feet[index], *common, *(Trim("edge", (plane,)) for plane in edges))
         yield Member(kind, side, plan.upright(side), _ANY, (r0, r1), trims, index=index, sheet=sheet)
 
 
@@ -171,11 +173,13 @@ def _corner_board(spec: Spec, at: Sizes, side: int, end: int) -> Member:
     base, plan = at.base, at.plan
     r0 = base.frame_r + base.cladding_t
     r1 = r0 + base.corner_t
+    stop, edge = at.rule.stop(side, end, r0, r1), plan.half(side, r1) - base.corner_face
+    span = (end * edge, end * abs(_reach_along(at, side, stop, r1)))
     trims = (
-        *_clearances(spec, at),
+        *_clearances(spec, at, cladding_wood(at, side, (min(span), max(span)), (r0, r1))),
         *_under_rings(spec, at, side),
-        Trim("corner edge", (at.rule.stop(side, end, r0, r1),)),
-        Trim("edge", (plan.short_of(side, end, plan.half(side, r1) - base.corner_face),)),
+        Trim("corner edge", (stop,)),
+        Trim("edge", (plan.short_of(side, end, edge),)),
     )
     return Member(f"base.corner.{at.plan.sort(side)}", side, plan.upright(side), _ANY, (r0, r1), trims, end,
                   swapped=end == LEFT)

@@ -6,11 +6,11 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Iterator
 
-from .assembly import GROOVE, HALF_LAP, NOTCH
+from .assembly import GROOVE, HALF_LAP, NOTCH, SHAPED_EDGE
 from .cutting import ENDLESS, Member, Trim
 from .dimensions import MAST_GAP
 from .gable import fascia_low, gable_members, under_sheathing
-from .geometry import Z_AXIS, Bore, Placement, Plane, add, cross, scale, sub
+from .geometry import Z_AXIS, Bore, Placement, Plane, add, cross, dot, scale, sub
 from .plan import ENDS, LEFT, RIGHT, above, below
 from .sizes import Sizes
 from .spec import Spec
@@ -102,10 +102,11 @@ def _king_post(at: Sizes) -> Member:
 
 
 def _ridge(at: Sizes) -> Member:
-    """Between the hipped ends, or out to the barge boards; backed to the faces and as deep as the rafters' plumb cuts."""
+    """Between the hipped ends, or out to the barge boards; bevelled to the faces and as deep as the rafters' plumb cuts."""
     cap, plan = at.cap, at.plan
     side = next(side for side in at.eaves if cap.gables or plan.long(side))
-    trims = [Trim("backing", (under_sheathing(at, each),), partner="roof.sheathing") for each in at.eaves]
+    trims = [Trim("top edge to the roof's slope" if cap.gables or plan.long(each) else "corner under the end face",
+                  (under_sheathing(at, each),), partner="roof.sheathing") for each in at.eaves]
     for end in ENDS:
         next_side = plan.neighbour(side, end)
         trims.append(Trim("end for the barge boards", (plan.outer(next_side, cap.verge_r),), partner="roof.barge")
@@ -147,7 +148,7 @@ def _top(at: Sizes, side: int, name: str) -> Trim:
     """The waste over a rafter: above the face, or above both pitches of a flared one."""
     if not at.cap.flared:
         return Trim(name, (under_sheathing(at, side),), partner="roof.sheathing")
-    return Trim(f"{name} to both pitches", (under_sheathing(at, side), _under_eave(at, side)), NOTCH, "roof.sheathing")
+    return Trim(f"{name} to both pitches", (under_sheathing(at, side), _under_eave(at, side)), SHAPED_EDGE, "roof.sheathing")
 
 
 def _hip_head(at: Sizes, corner: int) -> list[Trim]:
@@ -248,7 +249,8 @@ def _bed_mould(at: Sizes, side: int) -> Iterator[Member]:
     else:
         left_ends, right_ends = [_hip_side(at, side, LEFT), *left_ends], [*right_ends, _hip_side(at, side, RIGHT)]
     for index, stops in enumerate(zip(left_ends, right_ends, strict=True)):
-        trims = tuple(Trim("end against the rafter", (stop,)) for stop in stops)
+        trims = tuple(Trim(f"end against the {'hip' if hip else 'rafter'}", (stop,), partner="roof.hip" if hip else "")
+                      for stop in stops for hip in [abs(dot(stop.normal, v)) < 1.0 - 1e-9])
         yield Member("roof.bedmould", side, plan.level(side), (cap.soffit_top, cap.plate_top),
                      (cap.plate_r, cap.plate_r + cap.fascia_t), trims, index=index)
 
@@ -290,7 +292,7 @@ def _sheathing(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
         trims = [Trim("hip edge", (_hip_edge(at, side, end, under_sheathing),), partner="roof.sheathing") for end in ENDS]
     top = list(trims)
     if cap.gables or plan.long(side):
-        top.append(Trim("ridge edge", (plan.inner(side, at.ridge_r(side)),), partner="roof.sheathing"))
+        top.append(Trim("upper edge at the ridge", (plan.inner(side, at.ridge_r(side)),), partner="roof.sheathing"))
     if cap.mast:
         top.append(Trim("clear of the mast", (plan.inner(side, cap.mast / 2.0 + MAST_GAP),)))
     eave = Trim("plumb eave edge", (plan.outer(side, at.eave(side)),))
@@ -305,7 +307,8 @@ def _sheathing(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
         frame = plan.sloping(side, pitch, at.real(side, cap.break_r), cap.break_z)
         if spec.sheathing_grain == "up the slope":
             frame = Placement.from_axes(frame.origin, frame.y, frame.z)
-        yield Member(kind, side, frame, _ANY, (0.0, cap.sheathing_t), tuple(planes), sheet=True)
+        yield Member(kind, side, frame, _ANY, (0.0, cap.sheathing_t), tuple(planes), sheet=True,
+                     turned=spec.sheathing_grain == "up the slope")
 
 
 def _hip_edge(at: Sizes, side: int, end: int, face: Callable[[Sizes, int], Plane]) -> Plane:

@@ -7,11 +7,12 @@ frame, are turned into the board frame, and are only sorted and named.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from .assembly import BORE, CORNER_CUT, CROSSCUT, CUT_ORDER, NOTCH, RIP, Board, Cut
+from .assembly import BORE, CORNER_CUT, CROSSCUT, CUT_ORDER, NOTCH, RIP, SHAPED_EDGE, Board, Cut
 from .geometry import Bore, Placement, Plane, Vec
-from .solid import Cell, Solid, box, clip, corners, extents, needed_planes, remove
+from .solid import Cell, Solid, box, clip, common, corners, extents, needed_planes, remove
 
 #: Half the length of a stick before anything is cut off it (mm); longer than any stock.
 ENDLESS = 50_000.0
@@ -44,7 +45,8 @@ class Member:
     ``frame`` has X along the grain, Y across the width, Z towards the marked face;
     the stick fills y from ``width[0]`` to ``width[1]`` and z from ``thickness[0]`` to ``thickness[1]`` (mm).
     ``swapped`` tells that the reference edge carries the name of the kind's far edge, ``reversed`` that
-    end A carries that of its end B; ``sheet`` that
+    end A carries that of its end B; ``turned`` that its length runs as the kind's width does: ends and edges exchange
+    names, end A carrying that of the reference edge and the far edge that of end A; ``sheet`` that
     it is cut from a sheet, whose slanting edges are given by points, not as crosscuts.
     """
 
@@ -59,6 +61,7 @@ class Member:
     bores: tuple[tuple[str, Bore], ...] = ()
     swapped: bool = False
     reversed: bool = False
+    turned: bool = False
     sheet: bool = False
 
     @property
@@ -80,11 +83,12 @@ def board_of(member: Member) -> tuple[Placement, Board]:
     Raises LayoutError when the planes do not leave one bounded piece.
     """
     convex, singles, wastes = _trimmed(member, _local(member))
+    wastes = [trim for number, trim in enumerate(wastes) if not _swallowed(trim, wastes[number + 1:], convex)]
     sawn: Solid = (convex,)
-    for trim in (trim for trim in wastes if trim.kind == NOTCH):
+    for trim in (trim for trim in wastes if trim.kind in (NOTCH, SHAPED_EDGE)):
         sawn = remove(sawn, trim.planes, trim.name)
     solid = sawn
-    for trim in (trim for trim in wastes if trim.kind != NOTCH):
+    for trim in (trim for trim in wastes if trim.kind not in (NOTCH, SHAPED_EDGE)):
         solid = remove(solid, trim.planes, trim.name)
     if not solid:
         raise LayoutError(f"{member.id}: nothing is left of it.")
@@ -138,25 +142,32 @@ def _trimmed(member: Member, trims: list[Trim]) -> tuple[Cell, list[Trim], list[
             return stick, singles, open_wastes
 
 
+def _swallowed(trim: Trim, later: list[Trim], convex: Cell) -> bool:
+    """True for a notch that later ones take whole: a foot on the roof where it is relieved over the ridge cap all along."""
+    body = _cut_off((convex,), [each for each in later if each.kind == NOTCH == trim.kind])
+    return trim.kind == NOTCH and not any(common(cell, trim.planes) for cell in body)
+
+
 def _moved(trim: Trim, origin: Vec) -> Trim:
     return replace(trim, planes=tuple(Plane(p.normal, -p.height(origin)) for p in trim.planes))
 
 
 def _ordered(size: Vec, trims: list[Trim], sheet: bool) -> tuple[Cut, ...]:
-    """The cuts of a blank: each saw cut classed by what it meets when its turn comes."""
-    blank: Cell = box((0.0, 0.0, 0.0), size)
+    """The cuts of a blank: each saw cut classed by what it meets when its turn comes, after rips and shaped edges."""
+    blank: Solid = (box((0.0, 0.0, 0.0), size),)
     saw = [t for t in trims if len(t.planes) == 1 and _bites(blank, t.planes[0])]
     rips = [t for t in saw if _meets(blank, t.planes[0], 0)]
-    body = _cut_off(blank, rips)
+    shaped = [t for t in trims if len(t.planes) > 1 and t.kind == SHAPED_EDGE]
+    body = _cut_off(blank, (*rips, *shaped))
     across = [t for t in saw if t not in rips and _meets(body, t.planes[0], 1)
               and not (sheet and abs(t.planes[0].normal[1]) > SQUARE)]
     across.sort(key=_end)
     others = [t for t in saw if t not in rips and t not in across]
     rest = sorted(others, key=_end)
-    cuts = [*(_saw_cut(RIP, t) for t in rips), *(_saw_cut(CROSSCUT, t) for t in across),
-            *(_saw_cut(CORNER_CUT, t) for t in rest)]
+    cuts = [*(_cut(RIP, t) for t in rips), *(_cut(SHAPED_EDGE, t) for t in shaped), *(_cut(CROSSCUT, t) for t in across),
+            *(_cut(CORNER_CUT, t) for t in rest)]
     cuts = _that_bite(blank, cuts)
-    cuts += [Cut(t.kind, t.name, t.planes, partner=t.partner) for t in trims if len(t.planes) > 1]
+    cuts += [_cut(t.kind, t) for t in trims if len(t.planes) > 1 and t.kind != SHAPED_EDGE]
     return tuple(cuts)
 
 
@@ -165,37 +176,36 @@ def _end(trim: Trim) -> bool:
     return trim.planes[0].normal[0] > 0
 
 
-def _saw_cut(kind: str, trim: Trim) -> Cut:
+def _cut(kind: str, trim: Trim) -> Cut:
     return Cut(kind, trim.name, trim.planes, partner=trim.partner)
 
 
-def _bites(cell: Cell, plane: Plane) -> bool:
-    return max(plane.height(p) for p in corners((cell,))) > NOTHING
+def _bites(solid: Solid, plane: Plane) -> bool:
+    return max(plane.height(p) for p in corners(solid)) > NOTHING
 
 
-def _meets(cell: Cell, plane: Plane, axis: int) -> bool:
-    """True when the cut by ``plane`` reaches from one side of the cell to the other along ``axis``."""
-    cut = clip(cell, plane, "this cut")
-    face = next((f for f in cut or () if f.name == "this cut"), None)
-    if face is None:
+def _meets(solid: Solid, plane: Plane, axis: int) -> bool:
+    """True when the cut by ``plane`` reaches from one side of the solid to the other along ``axis``."""
+    reach = [p[axis] for cell in solid for facet in clip(cell, plane, "this cut") or () if facet.name == "this cut"
+             for p in facet.points]
+    if not reach:
         return False
-    low, high = extents((cell,))
-    reach = [p[axis] for p in face.points]
+    low, high = extents(solid)
     return min(reach) < low[axis] + ON_EDGE and max(reach) > high[axis] - ON_EDGE
 
 
-def _cut_off(cell: Cell, trims: list[Trim]) -> Cell:
+def _cut_off(solid: Solid, trims: Iterable[Trim]) -> Solid:
     for trim in trims:
-        cell = clip(cell, trim.planes[0], trim.name) or cell
-    return cell
+        solid = remove(solid, trim.planes, trim.name)
+    return solid
 
 
-def _that_bite(blank: Cell, cuts: list[Cut]) -> list[Cut]:
-    """The saw cuts that still take something off when their turn comes."""
+def _that_bite(blank: Solid, cuts: list[Cut]) -> list[Cut]:
+    """The cuts that still take something off when their turn comes."""
     kept: list[Cut] = []
     body = blank
     for cut in cuts:
-        if _bites(body, cut.planes[0]):
+        if len(cut.planes) > 1 or _bites(body, cut.planes[0]):
             kept.append(cut)
-            body = clip(body, cut.planes[0], cut.name) or body
+            body = remove(body, cut.planes, cut.name)
     return kept

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""The legs' feet: what ground a corner's two legs cover, and the wood left on them to scribe at the roof (mm)."""
+"""Feet on a twisted roof: what ground a corner's two legs cover, or a piece of cladding, and the wood left to scribe (mm)."""
 
 from __future__ import annotations
 
@@ -49,6 +49,19 @@ def foot(spec: Spec, at: Sizes, corner: int) -> Foot:
     """The feet at a corner; corner k lies between sides k and k + 1."""
     least, most = at.readings.span(ground(at, corner)) if at.readings else (0.0, 0.0)
     return Foot(corner, least, most, float(spec.scribe_allowance))
+
+
+def cladding_wood(at: Sizes, side: int, span: tuple[float, float], r: tuple[float, float]) -> float:
+    """Wood left on a cladding or corner board's foot, plumb: the most that the roof lies below the nominal slopes under it.
+
+    ``span`` is how far it reaches along the side at its outer face, ``r`` how far its faces lie from the axis (mm); at a
+    mitred corner it counts as square.  Its clearance comes on top, and is what it is scribed to.
+    """
+    if not at.readings:
+        return 0.0
+    (left, right), (inner, outer) = span, r
+    corners = ((outer, left), (outer, right), (inner, right), (inner, left))
+    return max(0.0, at.readings.span([at.plan.point(side, far, along, 0.0) for far, along in corners])[1])
 
 
 def feet(spec: Spec, at: Sizes) -> tuple[Foot, ...]:

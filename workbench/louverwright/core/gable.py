@@ -22,10 +22,17 @@ FASCIA_DROP = 6.0
 GABLE_LAP = 12.0
 #: A gable's sill reaches this far beyond the plate's edge where its stock allows (mm).
 GABLE_NOSE = 25.0
+#: A nose shorter than this does not let water drip clear (mm, common practice).
+DRIP_NOSE = 20.0
 #: The topmost slat of a gable is this long at least, at its upper inner arris (mm).
 LEAST_SLAT = 60.0
 #: Gap between the topmost slat of a gable and the peak board over it (mm).
 PEAK_GAP = 2.0
+#: The thin edge of a gable's sill bed is left this thick: a feather edge breaks off (mm).
+BLUNT = 2.0
+#: Barge boards further than this from the gable's rafter are held by lookouts too, which stand this near to each
+#: other up the slope (mm, both common practice).
+FREE_VERGE, LOOKOUT_BAY = 150.0, 600.0
 
 
 def fascia_low(cap: CapSize) -> float:
@@ -43,6 +50,7 @@ def gable_members(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
     """Every stick of one gable."""
     for end in ENDS:
         yield _barge(at, side, end)
+        yield from _lookouts(spec, at, side, end)
     if spec.gable_end == "boarded":
         yield from _boards(spec, at, side)
     else:
@@ -77,6 +85,45 @@ def _barge(at: Sizes, side: int, end: int) -> Member:
     )
     return Member("roof.barge", side, frame, (-wide, 0.0) if upright else (0.0, wide), (0.0, cap.fascia_t), trims, end,
                   swapped=not upright)
+
+
+def verge_reach(at: Sizes) -> float:
+    """How far the sheathing and the barge boards stand out from the gable's rafter, level (mm)."""
+    return at.cap.verge_r - at.cap.plate_r
+
+
+def lookout_lines(at: Sizes) -> list[float]:
+    """Where the middles of a barge board's lookouts lie down the slope from the ridge's axis, in the sheathing's
+    underside (mm); none for a narrow verge.
+
+    The lowest stands over the plate, the others evenly between it and the ridge: the ridge holds the barge board at the
+    peak and the fascia at the eave.
+    """
+    cap, fall = at.cap, math.radians(at.cap.pitch)
+    if verge_reach(at) <= FREE_VERGE:
+        return []
+    over_plate = (at.peak - cap.plate_top - cap.rafter_d * math.cos(fall)) / math.sin(fall)
+    low = over_plate - cap.rafter_t / 2.0
+    head = cap.head_r / math.cos(fall) + cap.rafter_t / 2.0
+    count = max(1, math.ceil((low - head) / LOOKOUT_BAY))
+    return [head + (low - head) * (k + 1) / count for k in range(count)]
+
+
+def _lookouts(spec: Spec, at: Sizes, side: int, end: int) -> Iterator[Member]:
+    """Short pieces of rafter stock from the gable's rafter, or its cladding, to the barge board, under the sheathing."""
+    cap, plan = at.cap, at.plan
+    boarded = spec.gable_end == "boarded"
+    inner = cap.plate_r + (spec.cladding_stock.thickness if boarded else 0.0)
+    trims = (Trim(f"end against the {'cladding' if boarded else 'rafter'}", (plan.inner(side, inner),),
+                  partner="roof.gable.board" if boarded else "roof.common"),
+             Trim("end against the barge board", (plan.outer(side, cap.verge_r),), partner="roof.barge"))
+    up = _rising(at, side, end, 0.0, True).x
+    along = scale(plan.u(side), float(end))
+    for index, down in enumerate(lookout_lines(at), start=1):
+        frame = Placement.from_axes(add(plan.point(side, 0.0, 0.0, at.peak), scale(up, -down)), along, up)
+        half = cap.rafter_t / 2.0
+        yield Member("roof.lookout", side, frame, (-cap.rafter_d, 0.0), (-half, half), trims, end, index,
+                     reversed=end < 0)
 
 
 def _boards(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
@@ -132,6 +179,7 @@ def _louvers(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
     """Sill on its bed, stiles under the rafters, slats between them, a board in the peak, and the screen."""
     yield _bed(at, side)
     yield _sill(spec, at, side)
+    yield _apron(spec, at, side)
     for end in ENDS:
         yield _stile(at, side, end)
     for index in range(1, gable_slats(at) + 1):
@@ -139,6 +187,7 @@ def _louvers(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
     yield _peak(spec, at, side)
     if spec.screen:
         yield _screen(at, side)
+        yield from _battens(at, side)
 
 
 def _plane(at: Sizes, side: int, index: int, upper: bool = False) -> Plane:
@@ -151,13 +200,13 @@ def _under_rafters(at: Sizes, side: int, partner: str, less: float = 0.0) -> tup
 
 
 def _bed(at: Sizes, side: int) -> Member:
-    """A triangular strip between plate and sill; its marked face lies below."""
+    """A strip between plate and sill, its thin edge outside left blunt; its marked face lies below."""
     louver, cap, plan = at.louver, at.cap, at.plan
     slope = math.tan(math.radians(louver.sill_slope))
     deep = min(louver.frame_t, louver.frame_t / slope, louver.depth)
     trims = (Trim("slope of the sill", (_plane(at, side, 0).flipped(),)), *_under_rafters(at, side, "roof.common"))
     frame = Placement.from_axes(plan.point(side, 0.0, 0.0, 0.0), plan.v(side), (0.0, 0.0, -1.0))
-    return Member("roof.gable.bed", side, frame, (cap.plate_r - deep, cap.plate_r),
+    return Member("roof.gable.bed", side, frame, (cap.plate_r - deep, cap.plate_r - BLUNT / slope),
                   (-cap.plate_top - deep * slope, -cap.plate_top), trims)
 
 
@@ -169,6 +218,16 @@ def _sill(spec: Spec, at: Sizes, side: int) -> Member:
              *_under_rafters(at, side, "roof.common"))
     frame = plan.sloping(side, louver.sill_slope, cap.plate_r, cap.plate_top)
     return Member("roof.gable.sill", side, frame, _ANY, (0.0, louver.slat_t), trims)
+
+
+def _apron(spec: Spec, at: Sizes, side: int) -> Member:
+    """On the plate's edge under the sill's nose, over the joint of plate and frieze, its upper edge to the sill's slope."""
+    cap, plan = at.cap, at.plan
+    half = plan.half(side, cap.plate_r)
+    trims = (Trim("top edge to the sill's slope", (_plane(at, side, 0).flipped(),), partner="roof.gable.sill"),
+             *(Trim("end", (plan.past(side, end, half),)) for end in ENDS))
+    return Member("roof.gable.apron", side, plan.level(side), (at.louver.top - GABLE_LAP, ENDLESS),
+                  (cap.plate_r, cap.plate_r + spec.trim_stock.thickness), trims)
 
 
 def _stile(at: Sizes, side: int, end: int) -> Member:
@@ -207,10 +266,37 @@ def _peak(spec: Spec, at: Sizes, side: int) -> Member:
     return Member("roof.gable.peak", side, plan.level(side), _ANY, (cap.plate_r - thick, cap.plate_r), trims)
 
 
+def _mesh_r(at: Sizes) -> float:
+    """The inner edges of a gable's sill and stiles, which the mesh lies on."""
+    return at.cap.plate_r - at.louver.depth
+
+
+def _mesh_low(at: Sizes) -> float:
+    """Height of the mesh's lower edge: at the lower arris of the sill's inner edge."""
+    return at.cap.plate_top + at.louver.sill_rise
+
+
 def _screen(at: Sizes, side: int) -> Member:
     """Mesh stapled to the inner edges of sill and stiles."""
+    inner = _mesh_r(at)
+    trims = (Trim("lower edge", (below(_mesh_low(at)),)), Trim("upper edge", (above(at.ridge_bottom),)),
+             *(Trim("edge along the stile", (_under_rafter(at, side, end),), partner="roof.gable.stile") for end in ENDS))
+    return Member("roof.gable.screen", side, at.plan.level(side), _ANY, (inner - at.louver.screen_t, inner), trims, sheet=True)
+
+
+def _battens(at: Sizes, side: int) -> Iterator[Member]:
+    """Over the mesh's edges: one along the sill, and one up each stile to the peak."""
     louver, cap, plan = at.louver, at.cap, at.plan
-    inner = cap.plate_r - louver.depth
-    trims = (Trim("lower edge", (below(cap.plate_top + louver.sill_rise),)),
-             Trim("upper edge", (above(at.ridge_bottom),)), *_under_rafters(at, side, "roof.common"))
-    return Member("roof.gable.screen", side, plan.level(side), _ANY, (inner - louver.screen_t, inner), trims, sheet=True)
+    outer, low = _mesh_r(at) - louver.screen_t, _mesh_low(at)
+    high = low + louver.batten_w
+    yield Member("roof.gable.batten.level", side, plan.level(side), (low, high), (outer - louver.batten_t, outer),
+                 tuple(Trim("end along the stile", (_under_rafter(at, side, end),)) for end in ENDS))
+    for end in ENDS:
+        frame = _rising(at, side, end, outer, True)
+        near, far = cap.rafter_d, cap.rafter_d + louver.batten_w
+        trims = (Trim("foot on the level batten", (below(high),), partner="roof.gable.batten.level"),
+                 Trim("plumb cut at the peak", (plan.short_of(side, end, 0.0),), partner="roof.gable.batten.rake"),
+                 Trim("level cut under the ridge", (above(at.ridge_bottom),), partner="roof.ridge"))
+        upright = frame.y[2] > 0.0
+        yield Member("roof.gable.batten.rake", side, frame, (-far, -near) if upright else (near, far),
+                     (-louver.batten_t, 0.0), trims, end, swapped=not upright)

@@ -31,7 +31,8 @@ class Kind:
     faces: tuple[str, str] = ("outside", "inside")
     ends: tuple[str, str] = ("left end", "right end")
     edges: tuple[str, str] = ("lower edge", "upper edge")
-    finish: str = ""  # where it is not the usual: all faces, edges and end grain primed before assembly
+    held: str = ""  # how it is fastened, where the joints do not say it
+    finish: str = ""  # where what glue leaves is not primed as usual: all faces, edges and end grain before assembly
 
     @property
     def stage(self) -> str:
@@ -48,14 +49,14 @@ _UPRIGHT = ("foot", "head")
 _CORNER = ("corner edge", "edge to the opening")
 _SIDES = ("right edge", "left edge")
 _CHEEKS = ("right cheek", "left cheek")
-_BARE = "leave the half laps bare for glue; prime the rest"
-_BARE_GUSSET = "leave the strips under the plates bare for glue; prime the rest"
+
+_BATTEN = "Staple the mesh, then screw or nail the batten through it over its edge."
 
 KINDS: tuple[Kind, ...] = (
     # ---- base
-    Kind("base.leg.gable", 1, "Leg, gable side", "frame_stock", ends=_UPRIGHT, edges=_CORNER, finish=_BARE),
-    Kind("base.leg.eave", 2, "Leg, eave side", "frame_stock", ends=_UPRIGHT, edges=_CORNER, finish=_BARE),
-    Kind("base.rail.top", 3, "Top rail", "frame_stock", finish=_BARE),
+    Kind("base.leg.gable", 1, "Leg, gable side", "frame_stock", ends=_UPRIGHT, edges=_CORNER),
+    Kind("base.leg.eave", 2, "Leg, eave side", "frame_stock", ends=_UPRIGHT, edges=_CORNER),
+    Kind("base.rail.top", 3, "Top rail", "frame_stock"),
     Kind("base.sole.gable", 4, "Sole, gable side", "frame_stock", ends=("leg end", "ridge end")),
     Kind("base.sole.eave", 5, "Sole, eave side", "frame_stock"),
     Kind("base.rail.bottom", 6, "Bottom rail", "frame_stock"),
@@ -68,10 +69,10 @@ KINDS: tuple[Kind, ...] = (
     Kind("base.corner.eave", 10, "Corner board, eave side", "corner_board_stock",
          ends=_UPRIGHT, edges=_CORNER),
     # ---- louver stage
-    Kind("louver.post.gable", 1, "Post plank, gable side", "frame_stock", ends=_UPRIGHT, edges=_CORNER, finish=_BARE),
-    Kind("louver.post.eave", 2, "Post plank, eave side", "frame_stock", ends=_UPRIGHT, edges=_CORNER, finish=_BARE),
-    Kind("louver.rail.bottom", 3, "Bottom rail", "frame_stock", finish=_BARE),
-    Kind("louver.rail.top", 4, "Top rail", "frame_stock", finish=_BARE),
+    Kind("louver.post.gable", 1, "Post plank, gable side", "frame_stock", ends=_UPRIGHT, edges=_CORNER),
+    Kind("louver.post.eave", 2, "Post plank, eave side", "frame_stock", ends=_UPRIGHT, edges=_CORNER),
+    Kind("louver.rail.bottom", 3, "Bottom rail", "frame_stock"),
+    Kind("louver.rail.top", 4, "Top rail", "frame_stock"),
     Kind("louver.bed", 5, "Sill bed", "frame_stock", faces=("lower face", "sloped face"),
          edges=("inner edge", "outer edge")),
     Kind("louver.sill", 6, "Sill", "slat_stock", faces=("upper face", "lower face"),
@@ -95,7 +96,7 @@ KINDS: tuple[Kind, ...] = (
     Kind("louver.batten.level", 17, "Screen batten, level", "batten_stock", faces=("face to the mesh", "inside")),
     # ---- roof stage
     Kind("roof.plate", 1, "Cap plate", "plate_stock", faces=("upper face", "lower face"),
-         edges=("outer edge", "inner edge"), finish=_BARE),
+         edges=("outer edge", "inner edge")),
     Kind("roof.kingpost", 2, "King post", "king_post_stock", faces=("marked flat", "flat opposite the mark"),
          ends=_UPRIGHT, edges=("right flat", "left flat")),
     Kind("roof.hip", 3, "Hip rafter", "rafter_stock", faces=_CHEEKS, ends=("tail", "head"),
@@ -108,26 +109,42 @@ KINDS: tuple[Kind, ...] = (
          edges=("outer edge", "inner edge")),
     Kind("roof.fascia", 8, "Fascia", "fascia_stock"),
     Kind("roof.sheathing", 9, "Roof sheathing", "sheathing_stock", faces=("upper face", "lower face"),
-         edges=("eave edge", "peak"), finish="paint the edges; leave the upper face for the covering"),
+         edges=("eave edge", "upper edge"), finish="paint the edges; leave the upper face for the covering"),
     Kind("roof.bearer", 10, "Mast bearer", "frame_stock", faces=("right face", "left face")),
     Kind("roof.ridge", 12, "Ridge piece", "ridge_stock", faces=("left face", "right face"),
-         edges=("lower edge", "backed edge")),
+         edges=("lower edge", "upper edge")),
     Kind("roof.sheathing.eave", 13, "Eave sheathing", "sheathing_stock", faces=("upper face", "lower face"),
          edges=("eave edge", "upper edge"), finish="paint the edges; leave the upper face for the covering"),
-    Kind("roof.barge", 14, "Barge board", "fascia_stock", ends=("foot", "peak")),
+    Kind("roof.barge", 14, "Barge board", "fascia_stock", ends=("foot", "peak"),
+         held="Nailed to the ends of ridge and fascia, to the lookouts if there are any, and down through the sheathing's "
+              "edge."),
     Kind("roof.gable.board", 15, "Gable-end cladding", "cladding_stock", ends=_UPRIGHT, edges=_SIDES),
     Kind("roof.gable.bed", 16, "Gable-end sill bed", "frame_stock", faces=("lower face", "sloped face"),
-         edges=("inner edge", "outer edge")),
+         edges=("inner edge", "outer edge"),
+         held="Glue and screws to the plate. Its thin outer edge is left blunt: fill the gap under the sill with sealant."),
     Kind("roof.gable.sill", 17, "Gable-end sill", "slat_stock", faces=("upper face", "lower face"),
          edges=("outer edge", "inner edge")),
     Kind("roof.gable.stile", 18, "Gable-end stile", "stile_stock", faces=("lower face", "face to the rafter"),
-         ends=("foot", "peak"), edges=("inner edge", "weather edge")),
+         ends=("foot", "peak"), edges=("inner edge", "weather edge"),
+         held="Screwed up into the rafter and down to the sill, once the slats are screwed to it."),
     Kind("roof.gable.slat", 19, "Gable-end slat", "slat_stock", faces=("upper face", "lower face"),
-         edges=("outer edge", "inner edge")),
+         edges=("outer edge", "inner edge"),
+         held="Each end with waterproof glue or sealant and two screws through the stile: see the stile's marks."),
     Kind("roof.gable.peak", 20, "Gable-end peak board", "trim_stock"),
     Kind("roof.gable.screen", 21, "Gable-end screen", "screen_stock"),
+    Kind("roof.gable.apron", 23, "Gable-end apron", "trim_stock",
+         held="Glue and screws to the plate's edge, clear of the louver frame below; sealant on the upper edge, under the "
+              "sill."),
+    Kind("roof.lookout", 24, "Lookout", "rafter_stock", faces=("face up the slope", "face down the slope"),
+         ends=("end at the rafter", "end at the barge board"),
+         held="Two screws through the gable's rafter into its end, two through the barge board, and nails down through the "
+              "sheathing."),
+    Kind("roof.gable.batten.level", 25, "Gable-end screen batten, level", "batten_stock", faces=("face to the mesh", "inside"),
+         held=_BATTEN),
+    Kind("roof.gable.batten.rake", 26, "Gable-end screen batten, raking", "batten_stock",
+         faces=("face to the mesh", "inside"), ends=("foot", "peak"), held=_BATTEN),
     Kind("roof.gusset", 22, "Corner gusset of the cap plate", "sheathing_stock", faces=("upper face", "lower face"),
-         edges=("corner", "inner edge"), finish=_BARE_GUSSET),
+         edges=("corner", "inner edge")),
     Kind("roof.step", 11, "Mast step", "frame_stock", faces=("upper face", "lower face"),
          edges=("right edge", "left edge")),
 )

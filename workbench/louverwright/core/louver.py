@@ -230,6 +230,11 @@ def _screen(at: Sizes, side: int) -> Iterator[Member]:
         edge = (half - louver.batten_w, half)
         across = (-edge[1], -edge[0]) if end > 0 else edge
         yield Member("louver.batten.upright", side, plan.upright(side), across, strip, heads, end)
+    if louver.panel(side).mullion_t:
+        across = (-louver.batten_w / 2.0, louver.batten_w / 2.0)
+        between = (Trim("foot on the level batten", (below(low + louver.batten_w),), partner="louver.batten.level"),
+                   Trim("head under the level batten", (above(high - louver.batten_w),), partner="louver.batten.level"))
+        yield Member("louver.batten.upright", side, plan.upright(side), across, strip, between)
     for index, z in enumerate((low, high - louver.batten_w), start=1):
         yield Member("louver.batten.level", side, plan.level(side), (z, z + louver.batten_w), strip,
                      _ends(plan, side, half - louver.batten_w, "end against the upright"), index=index)

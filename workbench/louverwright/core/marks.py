@@ -178,8 +178,25 @@ def _part(pieces: _Class, letter: str, hand: str, stock: Stock | None) -> Part:
         raise ValueError(f"No stock is named for {kind.id}.")
     edges = kind.edges[::-1] if first.swapped else kind.edges
     ends = kind.ends[::-1] if first.reversed else kind.ends
+    if first.turned:
+        ends, edges = edges, (ends[1].replace("end", "edge"), ends[0].replace("end", "edge"))
     names = ((END_A, ends[0]), (END_B, ends[1]), (REFERENCE_EDGE, edges[0]), (FAR_EDGE, edges[1]),
              (MARKED_FACE, kind.faces[0]), (HIDDEN_FACE, kind.faces[1]))
     made = tuple(Piece(p.member.id, kind.id, p.member.side, p.member.end, p.member.index, place)
                  for p, place in pieces)
     return Part(f"{kind.mark}{letter}{hand[:1].upper()}", kind, hand, pieces[0][0].board, stock, names, made)
+
+
+@lru_cache(maxsize=16)
+def same_pieces(parts: tuple[Part, ...]) -> dict[str, tuple[str, ...]]:
+    """For each mark the marks of other kinds that are the same piece: same stock, blank, cuts and hand.
+
+    Marks follow kinds, which stand for places; the saw knows only pieces.
+    """
+    found: dict[str, tuple[str, ...]] = {}
+    for part in parts:
+        others = tuple(other.mark for other in parts if other is not part and other.stock == part.stock
+                       and turn_between(part.board, other.board) is not None)
+        if others:
+            found[part.mark] = others
+    return found

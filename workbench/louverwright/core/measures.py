@@ -8,7 +8,7 @@ from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from .assembly import BORE, CORNER_CUT, CROSSCUT, DADO, NOTCH, RIP, Board, Cut, Part
+from .assembly import BORE, CORNER_CUT, CROSSCUT, DADO, NOTCH, RIP, SHAPED_EDGE, Board, Cut, Part
 from .geometry import Bore, Placement, Plane, dot
 from .marks import ALIKE, turns
 from .saw import ARRISES, SQUARE, edge_of, end_of, end_spans, setting
@@ -90,7 +90,7 @@ def place_of(cut: Cut) -> str:
         return end_of(cut)
     if cut.kind == RIP:
         return edge_of(cut)
-    if cut.kind in (BORE, NOTCH):
+    if cut.kind in (BORE, NOTCH, SHAPED_EDGE):
         return ""
     return MARKED_FACE if _floor(cut).normal[2] > 0.0 else HIDDEN_FACE
 
@@ -169,7 +169,7 @@ def _of_dado(cut: Cut, board: Board) -> Iterator[_Row]:
 def _of_joint(cut: Cut, board: Board) -> Iterator[_Row]:
     """Where the waste of several planes lies in the blank; its depth, or the lie of its walls."""
     yield from _reach(cut, board)
-    if cut.kind != NOTCH:
+    if cut.kind not in (NOTCH, SHAPED_EDGE):
         yield "depth", LENGTH, _depth(_floor(cut), board)
         return
     for number, plane in enumerate(sorted(cut.planes, key=_way), start=1):

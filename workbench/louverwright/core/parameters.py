@@ -8,6 +8,7 @@ from these rows; nothing else lists parameters.
 
 from __future__ import annotations
 
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -311,3 +312,61 @@ def parameter(name: str) -> Parameter:
 def defaults() -> dict[str, Any]:
     """Every parameter with its default value."""
     return {p.name: p.default for p in PARAMETERS}
+
+
+# ---- what applies when
+
+
+@dataclass(frozen=True)
+class Condition:
+    """When a parameter has any use: in words that follow 'only', and as a test of the values (mm, degrees) by name."""
+
+    words: str
+    holds: Callable[[Mapping[str, Any]], bool]
+
+
+def _rectangle(values: Mapping[str, Any]) -> bool:
+    """Whether the plan is a rectangle, as far as given sizes tell: a width by the rule is taken to differ from a length."""
+    return bool(values["length"]) and values["length"] != values["width"]
+
+
+def _ridged(values: Mapping[str, Any]) -> bool:
+    """Whether the vent's own roof has a ridge, not a king post."""
+    return values["roof_form"] == "gable" or _rectangle(values)
+
+
+_ASTRIDE = Condition("astride the ridge", lambda v: v["seat"] == "ridge")
+_CAPPED = Condition("astride a ridge with a cap", lambda v: v["seat"] == "ridge" and v["ridge_cap_height"] > 0)
+_SQUARE = Condition("with 4 sides", lambda v: v["sides"] == 4)
+_GABLED = Condition("under a gable roof", lambda v: v["roof_form"] == "gable")
+_FLARED = Condition("under a flared hip roof", lambda v: v["roof_form"] == "flared hip")
+_SCREENED = Condition("with a screen", lambda v: bool(v["screen"]))
+_POSTED = Condition("under a hip roof that meets in a point", lambda v: not _ridged(v))
+_RIDGE_PIECE = Condition("where the vent's roof has a ridge", _ridged)
+
+#: Parameters that not every vent has a use for; all others always apply.  What was measured on stock follows its stock.
+CONDITIONS: Mapping[str, Condition] = {
+    "pitch_right": _ASTRIDE, "ridge_offset": _ASTRIDE, "ridge_cap_height": _ASTRIDE, "ridge_cap_width": _CAPPED,
+    **{f"drop_{place}": _ASTRIDE for place in ("left_front", "left_back", "right_front", "right_back")},
+    "end_distance": Condition("with several vents on a ridge of known length",
+                              lambda v: v["vents"] > 1 and v["ridge_length"] > 0),
+    "width_rule": Condition("where the width follows from the ridge", lambda v: not v["width"]),
+    "length": _SQUARE, "corner": _SQUARE,
+    "widest_spacing": Condition("where no number of slats is given", lambda v: not v["slat_count"]),
+    "slat_span": Condition("with automatic mullions", lambda v: v["mullion"] == "automatic"),
+    "gable_ridge": _GABLED, "gable_end": _GABLED, "verge": _GABLED,
+    "roof_pitch": Condition("where no slope of the hips is given", lambda v: not v["hip_rafter_slope"]),
+    "flare_pitch": _FLARED, "flare_reach": _FLARED,
+    "end_pitch": Condition("under the hip roof of a rectangle", lambda v: v["roof_form"] != "gable" and _rectangle(v)),
+    "mast_diameter": _POSTED, "king_post_stock": _POSTED, "ridge_stock": _RIDGE_PIECE,
+    "screen_stock": _SCREENED, "batten_stock": _SCREENED,
+    "floor_ratio": Condition("where a floor is given and no target", lambda v: v["floor_area"] > 0 and not v["air_target"]),
+}
+
+
+def applies(name: str, values: Mapping[str, Any]) -> bool:
+    """Whether a parameter has any use beside the other values (mm, degrees; by name).  Raises KeyError for no parameter."""
+    row = BY_NAME[name]
+    stock = next((each.name for each in _STOCK_ROWS if row.group == MEASURED and row in _measured(each)), name)
+    condition = CONDITIONS.get(stock)
+    return condition is None or condition.holds(values)

@@ -12,9 +12,9 @@ import math
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
-from .assembly import CORNER_CUT, CROSSCUT, RIP, Board, Cut
+from .assembly import CORNER_CUT, CROSSCUT, RIP, SHAPED_EDGE, Board, Cut
 from .geometry import Plane, Vec
-from .solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE, Solid
+from .solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE, Solid, clip
 
 #: Angles below this (degrees) are square: a thousandth of what a saw's scale shows.
 SQUARE = 1e-4
@@ -83,7 +83,7 @@ class EndSpan:
 @lru_cache(maxsize=1024)
 def sawn(board: Board) -> Solid:
     """The board after its saw cuts, before any joint is cut."""
-    return board.after(sum(1 for cut in board.cuts if cut.kind in (RIP, CROSSCUT, CORNER_CUT)))
+    return board.after(sum(1 for cut in board.cuts if cut.kind in (RIP, SHAPED_EDGE, CROSSCUT, CORNER_CUT)))
 
 
 @lru_cache(maxsize=1024)
@@ -101,6 +101,16 @@ def span_at(board: Board, cut: Cut) -> EndSpan:
     found = _ends(points, 1.0 if end_of(cut) == END_B else -1.0)
     a, b, c, d = (abs(cut.planes[0].height(p)) < _ON_CUT for p in found)
     return replace(_span(found), on_cut=(a, b, c, d))
+
+
+@lru_cache(maxsize=1024)
+def line_of(board: Board, cut: Cut) -> float:
+    """How long a saw cut's line is across the board as it stands when the cut's turn comes (mm)."""
+    x, y, _ = cut.planes[0].normal
+    solid = board.after(board.cuts.index(cut))
+    reach = [(p[1] * x - p[0] * y) / math.hypot(x, y) for cell in solid
+             for facet in clip(cell, cut.planes[0], "this cut") or () if facet.name == "this cut" for p in facet.points]
+    return max(reach) - min(reach)
 
 
 def _ends(points: list[Vec], way: float) -> list[Vec]:

@@ -131,6 +131,8 @@ def _pairs(pairs: Pairs, frame: Frame) -> list[Piece]:
     longest = max((text_width(label, SMALL, frame.measure) for label, _ in pairs.rows), default=0.0)
     split = min(LABEL_SHARE * width, longest + LABEL_GAP)
     style = TABLE if pairs.small else BODY
+    if pairs.small and pairs.columns > 1:
+        return _balanced(pairs, split, width, frame, style)
     pieces: list[Piece] = []
     for line in range(pairs.lines):
         found = [(column, column * pairs.lines + line) for column in range(pairs.columns)]
@@ -143,6 +145,39 @@ def _pairs(pairs: Pairs, frame: Frame) -> list[Piece]:
                  for mark in (*moved(inner, x, 0.0), RuleMark(x, height, x + width, height, HAIR))]
         pieces.append(Piece(height, tuple(marks)))
     return spaced(pieces, 3.0)
+
+
+def _balanced(pairs: Pairs, split: float, width: float, frame: Frame, style: Style) -> list[Piece]:
+    """All pairs as one piece, column by column, each column as long as its own pairs; one below the other if too tall."""
+    cells = [_pair(pair, split, width, frame, style) for pair in pairs.rows]
+    columns = _shared_out([tall for _, tall in cells], pairs.columns)
+    marks: list[Mark] = []
+    for number, column in enumerate(columns):
+        x, y = number * (width + GUTTER), 0.0
+        for inner, tall in (cells[index] for index in column):
+            marks += [*moved(inner, x, y), RuleMark(x, y + tall, x + width, y + tall, HAIR)]
+            y += tall
+    height = max(sum(cells[index][1] for index in column) for column in columns)
+    if height > frame.height - HEADING_ROOM:
+        return [piece for pair in pairs.rows for piece in _long_pair(pair, frame)]
+    return [Piece(height, tuple(marks), after=3.0)]
+
+
+def _shared_out(heights: list[float], columns: int) -> list[range]:
+    """Runs of items for so many columns, in order, so that the tallest column is as low as it can be."""
+    limits = sorted(sum(heights[i:j]) for i in range(len(heights)) for j in range(i + 1, len(heights) + 1))
+    return next(runs for runs in (_runs(heights, limit) for limit in limits) if len(runs) <= columns)
+
+
+def _runs(heights: list[float], limit: float) -> list[range]:
+    """Items filled into columns up to a height; an item that is taller has a column of its own."""
+    runs, start, filled = [], 0, 0.0
+    for index, tall in enumerate(heights):
+        if filled and filled + tall > limit + 1e-9:
+            runs.append(range(start, index))
+            start, filled = index, 0.0
+        filled += tall
+    return [*runs, range(start, len(heights))]
 
 
 def _pair(pair: tuple[str, str], split: float, width: float, frame: Frame,

@@ -1,8 +1,8 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """A report set on pages: the title block, the pieces in order, running heads and feet. Pure: no Qt, no files.
 
-Pieces that hold together stay on one page when they fit on one; a piece that begins a page has its table's
-head above it again.
+Pieces that hold together stay on one page when they fit on one, unless much of the page before it would stay empty: then
+their table may run on. A piece that begins a page has its table's head above it again.
 """
 
 from __future__ import annotations
@@ -48,6 +48,7 @@ EDGE = 9.0              # from the edge of the paper to the running head and foo
 CLEAR = 3.5             # from them to the text
 PAD = 2.0               # about the words of the title block
 NAMES_SHARE = 5 / 11    # of the title block, for title and subtitle
+SPARE = 0.3             # of a page: a group that would leave more of it empty is divided within its table
 SLACK = 1e-6            # heights are sums, and rounding must not turn a page
 
 
@@ -117,6 +118,14 @@ class _Filling:
         lead = gap(self.last, pieces[0]) if self.last else 0.0
         return self.used + lead + height_of(pieces) <= self.height + SLACK
 
+    def divided(self, group: list[Piece]) -> list[list[Piece]]:
+        """The group whole; in two within its table where this page would else stay empty by more than ``SPARE``."""
+        if self.fits(group) or self.height - self.used < SPARE * self.height:
+            return [group]
+        breaks = [i for i in range(1, len(group)) if group[i].head and group[i - 1].head and group[i - 1].hold < BOUND]
+        fitting = [i for i in breaks if self.fits(group[:i])]
+        return [group[:fitting[-1]], group[fitting[-1]:]] if fitting else [group]
+
     def put(self, piece: Piece) -> None:
         """The piece on this page, below a gap; at the top of a page below its table's head instead."""
         if self.last is None and piece.head:
@@ -137,7 +146,7 @@ def _bodies(pieces: list[Piece], frame: Frame) -> list[list[Mark]]:
     for group in _chains(pieces, GROUPED):
         if group[0].new_page:
             filling.turn()
-        for chain in [group] if _on_a_page(group, frame) else _divided(group, frame):
+        for chain in filling.divided(group) if _on_a_page(group, frame) else _divided(group, frame):
             if not filling.fits(chain):
                 filling.turn()
             for piece in chain:

@@ -6,15 +6,18 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 
-from ..core.assembly import BORE, DADO, GROOVE, Part
+from ..core.assembly import Part
 from ..core.geometry import Bore, add, dot
 from ..core.geometry import scale as mul
 from ..core.saw import end_spans
 from ..core.solid import END_A, END_B, FAR_EDGE, MARKED_FACE, REFERENCE_EDGE
 from .drawing import Arrow, Circle, Dim, Drawing, Item, Label, Line
 from .job import Writer
-from .joint_words import marked_points, tick_positions
-from .strokes import fitted
+from .joint_words import tick_positions
+from .lettered import marked_points
+from .lettering import Box, Taken, lettered
+from .seat_words import Seat
+from .strokes import POINT_MM, extent, fitted, text_width
 from .views import ON_EDGE, ON_END, ON_FACE, Segment, View, edges_seen
 
 #: Room for the view on the marked face, and for the enlarged view on the end (mm on paper).
@@ -26,22 +29,28 @@ BETWEEN, AWAY = 6.0, 5.0
 SMALL = 6.0
 
 
-def board_drawing(part: Part, write: Writer) -> Drawing:
-    """The part at the scale that fits, the end view enlarged; drawn from the board's cells alone."""
+def board_drawing(part: Part, name: str, write: Writer, marks: tuple[Seat, ...] = ()) -> Drawing:
+    """The part, called ``name``, at the scale that fits, the end view enlarged; drawn from the board's cells alone, with the
+    marks of what is only butted on it."""
     board = part.board
     high = ROOM_SHEET if part.stock.form == "sheet" else ROOM_HIGH
     scale = min(ROOM_LONG / board.length, high / board.width, LARGEST)
-    edge_y = -(BETWEEN + 5.0 * len(_below(part)) + board.thickness * scale)
+    edge_y = -(BETWEEN + _band(part, write, REFERENCE_EDGE) + 5.0 * len(_below(part)) + board.thickness * scale)
     end_scale = min(ROOM_END / max(board.width, board.thickness), 1.0)
     end_x = board.length * scale + 14.0
+    points = [(letter, (p[0] * scale, p[1] * scale)) for letter, p in marked_points(part)]
     items = [
         *_view(part, ON_FACE, scale, (0.0, 0.0)), *_view(part, ON_EDGE, scale, (0.0, edge_y)),
         *_view(part, ON_END, end_scale, (end_x, 0.0)),
         *_face_dimensions(part, write, scale), *_names(part, write, scale, edge_y, end_x, end_scale),
-        *_grain(part, scale, edge_y), *_points(part, write, scale), *_ticks(part, write, scale),
-        *_section_dimensions(part, write, end_scale, end_x),
+        *_ticks(part, write, scale), *_section_dimensions(part, write, end_scale, end_x), *_marks(marks, scale),
+        *(Circle(x, y, 0.45, style="thin") for _, (x, y) in points),
     ]
-    return fitted(tuple(items), description=f"{part.mark}, {part.name}: marked face, reference edge and end B.")
+    taken = Taken(items)
+    grain = _grain(part, scale, edge_y, taken)
+    taken.add(grain)
+    items += [*grain, *(lettered(points, SMALL, taken) if points else ())]
+    return fitted(tuple(items), description=f"{part.mark}, {name}: marked face, reference edge and end B.")
 
 
 def _view(part: Part, view: View, scale: float, at: tuple[float, float]) -> Iterator[Item]:
@@ -88,24 +97,31 @@ def _below(part: Part) -> list[tuple[float, float]]:
     return [span for span in spans if span[1] - span[0] > 1.0]
 
 
-def _band(part: Part, write: Writer) -> float:
-    """Room above the far edge that running dimensions take (mm on paper): the longest of their texts."""
+def _band(part: Part, write: Writer, on: str) -> float:
+    """Room beyond an edge that running dimensions take (mm on paper): the longest of their texts."""
     edge, stops = tick_positions(part)
-    if edge != FAR_EDGE or not stops:
+    if edge != on or not stops:
         return 0.0
     return 3.5 + 1.25 * max(len(write.bare(stop)) for stop in stops)
 
 
 def _face_dimensions(part: Part, write: Writer, scale: float) -> Iterator[Item]:
     """The length of each edge of the marked face on its own side, the overall length, the width."""
-    near, far = _edges(part)
+    far = _edges(part)[1]
     width = part.board.width * scale
+    below = AWAY + _band(part, write, REFERENCE_EDGE)
     for row, (start, stop) in enumerate(_below(part)):
-        yield Dim((start * scale, 0.0), (stop * scale, 0.0), -AWAY - 5.0 * row, write.bare(stop - start), SMALL)
-    if not _is(far, near) and far[1] - far[0] > 1.0:
-        yield Dim((far[0] * scale, width), (far[1] * scale, width), AWAY + _band(part, write), write.bare(far[1] - far[0]),
-                  SMALL)
+        yield Dim((start * scale, 0.0), (stop * scale, 0.0), -below - 5.0 * row, write.bare(stop - start), SMALL)
+    if _far_dimension(part):
+        above = AWAY + _band(part, write, FAR_EDGE)
+        yield Dim((far[0] * scale, width), (far[1] * scale, width), above, write.bare(far[1] - far[0]), SMALL)
     yield Dim((0.0, 0.0), (0.0, width), AWAY, write.bare(part.board.width), SMALL)
+
+
+def _far_dimension(part: Part) -> bool:
+    """Whether the far edge has a dimension of its own."""
+    near, far = _edges(part)
+    return not _is(far, near) and far[1] - far[0] > 1.0
 
 
 def _is(a: tuple[float, float], b: tuple[float, float]) -> bool:
@@ -121,53 +137,65 @@ def _section_dimensions(part: Part, write: Writer, scale: float, x: float) -> It
 def _names(part: Part, write: Writer, scale: float, edge_y: float, end_x: float, end_scale: float) -> Iterator[Item]:
     """What the six sides are in the vent, each word at its side."""
     board = part.board
-    long, width = board.length * scale, board.width * scale
+    long = board.length * scale
     over = edge_y + board.thickness * scale + 1.2
-    wide = long > 70.0
-    yield Label(0.0, over, f"◄ end A: {part.called(END_A)}", SMALL)
-    yield Label(long, over, f"end B: {part.called(END_B)} ►", SMALL, "end" if wide else "start")
-    yield Label(long / 2.0, over if wide else edge_y - 3.2, f"reference edge: {part.called(REFERENCE_EDGE)}", SMALL,
-                "middle")
-    yield Label(long / 2.0, width + 1.2 + _band(part, write), f"far edge: {part.called(FAR_EDGE)}", SMALL, "middle")
+    texts = (f"◄ end A: {part.called(END_A)}", f"reference edge: {part.called(REFERENCE_EDGE)}",
+             f"end B: {part.called(END_B)} ►")
+    first, middle, last = (text_width(text, SMALL * POINT_MM) for text in texts)
+    between = max(first, last) + middle / 2.0 + 1.0 < long / 2.0
+    yield Label(0.0, over, texts[0], SMALL)
+    yield Label(long, over, texts[2], SMALL, "end" if first + last + 2.0 < long else "start")
+    yield Label(long / 2.0, over if between else edge_y - 3.2, texts[1], SMALL, "middle")
+    yield _far_name(part, write, scale)
     yield Label(end_x, board.thickness * end_scale + 2.0, "on end B", SMALL)
 
 
-def _grain(part: Part, scale: float, edge_y: float) -> Iterator[Item]:
-    """An arrow along the grain on the marked face, where no lettered point lies; below the views where joints fill it."""
+def _far_name(part: Part, write: Writer, scale: float) -> Label:
+    """The far edge's name: close to it where no running dimension stands, else above those, and above its own dimension
+    where it is shorter than its name."""
+    text, (start, stop) = f"far edge: {part.called(FAR_EDGE)}", _edges(part)[1]
+    y, half = part.board.width * scale, text_width(text, SMALL * POINT_MM) / 2.0 + 1.0
+    edge, ticks = tick_positions(part)
+    taken = [tick * scale for tick in ticks] if edge == FAR_EDGE else []
+    for share in (0.5, 0.35, 0.65):
+        x = (start + share * (stop - start)) * scale
+        if start * scale < x - half and x + half < stop * scale and all(abs(x - tick) > half + 2.5 for tick in taken):
+            return Label(x, y + 1.2, text, SMALL, "middle")
+    over = AWAY + 3.6 if _far_dimension(part) else 1.2
+    return Label((start + stop) / 2.0 * scale, y + over + _band(part, write, FAR_EDGE), text, SMALL, "middle")
+
+
+def _grain(part: Part, scale: float, edge_y: float, taken: Taken) -> list[Item]:
+    """An arrow along the grain with the marked face's name, in a free place on that face, else below the views."""
     if part.stock.form == "mesh":
-        return
+        return []
     board = part.board
-    half = min(12.0, board.length * scale / 5.0)
-    full = any(cut.kind in (DADO, GROOVE, BORE) for cut in board.cuts) or board.width * scale < 7.0
-    x, y = (board.length * scale / 2.0, edge_y - 6.5) if full else _free_spot(part, scale, half)
-    yield Arrow(x - half, y, x + half, y, both=True, style="grain")
-    yield Label(x, y + 1.0, "grain", SMALL - 0.5, "middle")
-    yield Label(x, y - 2.8, part.called(MARKED_FACE), SMALL - 0.5, "middle")
+    long, high, half = board.length * scale, board.width * scale, min(12.0, board.length * scale / 5.0)
+    below = _grain_at(long / 2.0, edge_y - 6.5, half, part)
+    spots = (_grain_at(long * a, high * b, half, part) for a, b in SPOTS)
+    return next((spot for spot in spots if high > 7.0 and not any(taken.clashes(box) for box in _boxes(spot))), below)
 
 
-def _free_spot(part: Part, scale: float, half: float) -> tuple[float, float]:
-    """The first of a few places on the face that keeps clear of every lettered point."""
-    board = part.board
-    points = [(p[0] * scale, p[1] * scale) for _, p in marked_points(part)]
-    spots = [(board.length * scale * a, board.width * scale * b) for a, b in
-             ((0.5, 0.5), (0.62, 0.5), (0.7, 0.5), (0.7, 0.25), (0.7, 0.75), (0.4, 0.75))]
-    clear = (spot for spot in spots
-             if all(abs(x - spot[0]) > half + 2.5 or abs(y - spot[1]) > 4.0 for x, y in points))
-    return next(clear, spots[0])
+def _marks(marks: tuple[Seat, ...], scale: float) -> Iterator[Item]:
+    """The outlines of slats that are butted on the marked face."""
+    for seat in marks:
+        a, b, c, d = ((x * scale, y * scale) for x, y, _ in seat.corners)
+        yield Line((a, b), "thin")
+        yield Line((c, d), "thin")
 
 
-def _points(part: Part, write: Writer, scale: float) -> Iterator[Item]:
-    """The lettered points of notches and corner cuts, each letter a little way off its point, away from the others."""
-    points = marked_points(part)
-    if not points:
-        return
-    middle = [sum(p[i] for _, p in points) / len(points) for i in (0, 1)]
-    for letter, p in points:
-        way = (p[0] - middle[0], p[1] - middle[1])
-        reach = math.hypot(*way) or 1.0
-        x, y = p[0] * scale + 2.0 * way[0] / reach, p[1] * scale + 2.0 * way[1] / reach
-        yield Circle(p[0] * scale, p[1] * scale, 0.45, style="thin")
-        yield Label(x, y - 0.8, letter, SMALL, "middle")
+#: Where the grain's arrow is tried, as shares of length and width.
+SPOTS = tuple((a, b) for b in (0.5, 0.7, 0.3) for a in (0.5, 0.62, 0.38, 0.72, 0.28))
+
+
+def _grain_at(x: float, y: float, half: float, part: Part) -> list[Item]:
+    return [Arrow(x - half, y, x + half, y, both=True, style="grain"), Label(x, y + 1.0, "grain", SMALL - 0.5, "middle"),
+            Label(x, y - 2.8, part.called(MARKED_FACE), SMALL - 0.5, "middle")]
+
+
+def _boxes(items: list[Item]) -> list[Box]:
+    """The boxes that the arrow and its words take, with a little room."""
+    return [(left - 0.5, low - 0.3, right + 0.5, high + 0.3) for left, low, right, high in (extent((item,)) for item in items)]
 
 
 def _ticks(part: Part, write: Writer, scale: float) -> Iterator[Item]:
@@ -178,4 +206,4 @@ def _ticks(part: Part, write: Writer, scale: float) -> Iterator[Item]:
     for stop in stops:
         x = stop * scale
         yield Line(((x, y), (x, y + (2.0 if top else -2.0))), "thin")
-        yield Label(x + 0.8, y + (2.6 if top else -9.0), write.bare(stop), SMALL - 0.5, "start", 90.0)
+        yield Label(x + 0.8, y + (2.6 if top else -2.6), write.bare(stop), SMALL - 0.5, "start" if top else "end", 90.0)

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from functools import cached_property
 from itertools import groupby
 
-from ..core.assembly import DADO, NOTCH, Part
+from ..core.assembly import DADO, NOTCH, SHAPED_EDGE, Part
 from ..core.compare import KEEP, NEW, RECUT, Comparison, Handed, PartChange, changed_parameters, compare
 from ..core.fits import fit
 from ..core.geometry import Placement
@@ -20,8 +20,9 @@ from ..core.saw import SQUARE
 from ..core.solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE
 from .document import parameter_text
 from .job import Job, Writer
-from .joint_words import SAME_POINT, joint_rows
-from .part_sheet import part_name
+from .joint_words import joint_rows
+from .lettered import SAME_POINT
+from .place_words import part_name
 
 NOTHING = "–"
 LESS_THAN_SHOWN = "differs by less than the paper shows"
@@ -198,7 +199,7 @@ def change_rows(change: PartChange, pair: Pair) -> tuple[ChangeRow, ...]:
     rows: list[ChangeRow] = []
     for own, group in groupby(change.changes, lambda c: (c.kind, c.cut, c.where, c.number, c.one_sided)):
         several = tuple(group)
-        if own[0] == NOTCH:
+        if own[0] in (NOTCH, SHAPED_EDGE):
             rows.append(_notch_row(several, change, pair))
         elif own[-1]:
             rows.append(_one_sided(several, change, pair))

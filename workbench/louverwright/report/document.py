@@ -9,16 +9,32 @@ from typing import Any
 from ..core.dimensions import pitches
 from ..core.figures import OUTPUTS, Output
 from ..core.kinds import STAGES
-from ..core.parameters import ANGLE, BY_NAME, LENGTH, MEASURED, NUMBER, PARAMETERS, STOCK, SWITCH, VENT, Parameter
+from ..core.parameters import (
+    ANGLE,
+    BY_NAME,
+    LENGTH,
+    MEASURED,
+    NUMBER,
+    PARAMETERS,
+    STOCK,
+    SWITCH,
+    VENT,
+    Parameter,
+    applies,
+)
 from ..core.resolved import resolved
 from ..core.row import end_distance, positions
+from ..core.twist import DROPS
 from ..core.units import format_angle, format_pitch
+from .blanks import sheet_rows, thickness_rows
 from .board_drawing import board_drawing
 from .job import Job, Writer
-from .page import Block, Bullets, Cell, Column, Figure, Heading, PageBreak, Pairs, Para, Report, Row, Table, Together
+from .page import Block, Bullets, Cell, Column, Figure, Heading, Pairs, Para, Report, Row, Table, Together
 from .part_sheet import PartSheet, part_sheets
 from .scribing import SCRIBE_NOTE, scribe_rows, twist_rows, twist_words
+from .seat_words import seats
 from .setups import beyond_rows, corner_rows, crosscut_rows, joint_setups, nested_rows, rip_rows
+from .twins import twins_line
 from .words import CAUTIONS, SAW_CAUTIONS, advice_lines, holding_lines, how_to_read, setup_words, several_words
 
 
@@ -26,7 +42,7 @@ def document(job: Job) -> Report:
     """The report of a job, ready for any writer."""
     title = job.spec.project or "Louvered roof vent"
     what = "a louvered roof vent" if job.vents == 1 else f"{job.vents} louvered roof vents: make {job.vents} of each"
-    blocks = (*_summary(job), *_cut_list(job), *_setups(job), PageBreak(), *_parts(job), *_parameters(job))
+    blocks = (*_summary(job), *_cut_list(job), *_setups(job), *_parts(job), *_parameters(job))
     return Report(
         title=title, subtitle=f"Cut report of {what}", title_block=title_block(job),
         blocks=blocks, footer=f"{title} · model {job.fingerprint} · revision {job.revision} · {job.date}")
@@ -173,6 +189,10 @@ def _setups(job: Job) -> Iterator[Block]:
                "blade. Bevels change before mitres, so that the fewest scales move. Left and right tell where the "
                "saw's handle swings. Each part's block says which of its edges and faces the names stand for."
                + (f" {setup_words(job.vents)}" if job.vents > 1 else ""))
+    twins = twins_line(job.assembly)
+    if twins:
+        yield Para(twins)
+    yield from _blanks(job, cuts)
     yield Table(
         (Column("No.", 0.7), Column("Blade", 0.7), Column("Mitre", 0.9), Column("How the pieces lie", 2.4),
          Column("Ends", 4.0), Column(cuts, 0.5, "right")),
@@ -184,10 +204,6 @@ def _setups(job: Job) -> Iterator[Block]:
         yield Table((Column("Set", 1.6), Column("How the piece lies", 2.4), Column("Cuts at", 4.0),
                      Column(cuts, 0.5, "right")), corners, caption="Corner cuts: by the points in the part's block",
                     note="Angles from square across the board.")
-    yield Table(
-        (Column("No.", 0.6), Column("Blade", 0.7), Column("Parts", 7.0), Column(cuts, 0.5, "right")),
-        tuple((r.number, r.bevel, r.parts, r.count) for r in rip_rows(job)),
-        caption="Rips", note="The wider face up, so that a tilted blade leans away from the fence.")
     joints = tuple((r.joint, r.size, r.parts, r.count) for r in joint_setups(job))
     if joints:
         yield Table((Column("Joint", 1.6), Column("Angle and size", 4.0), Column("Parts", 2.0),
@@ -208,6 +224,22 @@ def _setups(job: Job) -> Iterator[Block]:
         yield Bullets(holding)
 
 
+def _blanks(job: Job, cuts: str) -> Iterator[Block]:
+    """From the stock to the blanks: sheets cut up, sticks thicknessed, everything ripped."""
+    pieces = Column(f"Pieces{job.for_all}", 0.5, "right")
+    for caption, rows, size, note in (
+            ("Sheet goods and mesh: cut to size first", sheet_rows(job), "Along the grain × across",
+             "The first size runs along the sheet's face grain, of mesh along the roll."),
+            ("Thicknessing", thickness_rows(job), "Thickness", "Planed, or ripped on edge: before the rips to width.")):
+        if rows:
+            yield Table((Column("No.", 0.7), Column("Stock", 1.6), Column(size, 1.9), Column("Parts", 4.0), pieces),
+                        tuple((r.number, r.stock, r.size, r.parts, r.count) for r in rows), caption=caption, note=note)
+    yield Table(
+        (Column("No.", 0.6), Column("Blade", 0.7), Column("Parts", 7.0), Column(cuts, 0.5, "right")),
+        tuple((r.number, r.bevel, r.parts, r.count) for r in rip_rows(job)),
+        caption="Rips", note="The wider face up, so that a tilted blade leans away from the fence.")
+
+
 def _parts(job: Job) -> Iterator[Block]:
     yield Heading("Parts", 1, anchor="parts")
     for sheet in part_sheets(job):
@@ -215,14 +247,16 @@ def _parts(job: Job) -> Iterator[Block]:
 
 
 def _part(sheet: PartSheet, job: Job) -> Together:
-    every = f" · {job.count(sheet.part)} for all {job.vents} vents; for each" if job.vents > 1 else ""
-    title = f"{sheet.mark} · {sheet.name}{every} · cut {sheet.count}"
-    figure = Figure(board_drawing(sheet.part, job.writer))
+    number = f"cut {sheet.count}"
+    if job.vents > 1:
+        number = f"{job.count(sheet.part)} pieces: {sheet.count} for each of {job.vents} vents"
+    title = f"{sheet.mark} · {sheet.name} · {number}"
+    figure = Figure(board_drawing(sheet.part, sheet.name, job.writer, seats(sheet.part, job.assembly)))
     blocks: list[Block] = [Heading(title, 2, anchor=anchor(sheet)), figure, Pairs(sheet.facts, 2, small=True)]
     rows = [(row.number, row.title, row.set_to, row.lay, row.mark_at) for row in sheet.cuts]
     rows += [(str(len(sheet.cuts) + i), row.name, row.size, row.face, row.position)
              for i, row in enumerate(sheet.joints, start=1)]
-    blocks.append(Table((Column("", 0.25), Column("Cut or joint", 1.7), Column("Set, or size", 1.8),
+    blocks.append(Table((Column("", 0.25), Column(f"{sheet.mark}: cut or joint", 1.7), Column("Set, or size", 1.8),
                          Column("Lay, or face", 2.6), Column("Mark at", 2.9)), tuple(rows)))
     if sheet.advice:
         blocks.append(Para(" ".join(sheet.advice), "caution"))
@@ -258,7 +292,9 @@ def _value_text(row: Parameter, value: Any, write: Writer) -> str:
 def _parameters(job: Job) -> Iterator[Block]:
     """What the model was made from, so that it can be made again."""
     yield Heading("Parameters", 1, anchor="parameters")
+    values = job.spec.values
     rows = tuple((row.label.capitalize(), parameter_text(job, row.name)) for row in PARAMETERS
-                 if row.scope == VENT and row.group != "Job" and row.name != "survey_note"
-                 and (row.group != MEASURED or job.spec.values[row.name]))
+                 if row.scope == VENT and row.group != "Job" and row.name != "survey_note" and applies(row.name, values)
+                 and (values[row.name] or not (row.group == MEASURED or row.name in DROPS.values())))
+    yield Para("Parameters that this vent has no use for are left out.", "small")
     yield Pairs(rows, 2)

@@ -75,15 +75,15 @@ class Writer:
 
     def bare(self, mm: float) -> str:
         """A length in a table whose head names the unit; inches keep their mark."""
-        return format_length(mm, self.style, with_unit=self.style.system != "mm")
+        return _whole(format_length(mm, self.style, with_unit=self.style.system != "mm"))
 
     def length(self, mm: float) -> str:
         """A length with its unit, which stays on the number's line."""
-        return format_length(mm, self.style).replace(" mm", "\u00a0mm")
+        return _whole(format_length(mm, self.style))
 
     def size(self, *lengths: float) -> str:
-        """Length × width × thickness."""
-        return format_size(lengths, self.style)
+        """Length × width × thickness; a line may break at a ×, never inside a length."""
+        return " × ".join(_whole(each) for each in format_size(lengths, self.style).split(" × "))
 
     def angle(self, degrees: float) -> str:
         """An angle to 0.1°."""
@@ -91,11 +91,11 @@ class Writer:
 
     def area(self, mm2: float) -> str:
         """An area."""
-        return format_area(mm2, self.style)
+        return _whole(format_area(mm2, self.style))
 
     def weight(self, kg: float) -> str:
         """A weight."""
-        return format_weight(kg, self.style)
+        return _whole(format_weight(kg, self.style))
 
     @property
     def fine(self) -> Writer:
@@ -113,6 +113,11 @@ class Writer:
         names = {"mm": "millimetres", "in": "inches", "ft-in": "feet and inches"}
         step = f"to {self.style.step:g} mm" if self.style.system == "mm" else f"to 1/{self.style.step} in"
         return f"{names[self.style.system]}, {step}; angles in degrees to 0.1°"
+
+
+def _whole(text: str) -> str:
+    """A value that no line may break: whole inches stay with their fraction, the number with its unit."""
+    return text.replace(" ", "\u00a0")
 
 
 def plain(value: Any) -> Any:

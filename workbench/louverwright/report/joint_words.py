@@ -7,13 +7,11 @@ Positions are read off the cut's planes and the finished board's own corners; no
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
-from ..core.assembly import BORE, CORNER_CUT, DADO, GROOVE, HALF_LAP, NOTCH, Board, Cut, Part, board_shell
+from ..core.assembly import BORE, DADO, GROOVE, HALF_LAP, NOTCH, SHAPED_EDGE, Board, Cut, Part, board_shell
 from ..core.geometry import Plane, Vec
-from ..core.marks import letters
 from ..core.saw import SQUARE, end_spans, setting
 from ..core.solid import (
     END_A,
@@ -23,14 +21,11 @@ from ..core.solid import (
     MARKED_FACE,
     REFERENCE_EDGE,
     box,
-    clip,
     common,
     extents,
 )
 from .job import Writer
-
-#: Two corners nearer than this (mm) are one point to a tape.
-SAME_POINT = 0.05
+from .lettered import MIDDLE, SAME_POINT, Lettered, bevelled, far_level, far_lines, line_text, marked_lines, notch_face
 
 
 @dataclass(frozen=True)
@@ -42,6 +37,7 @@ class JointRow:
     size: str
     position: str
     count: int = 1
+    sort: str = ""
 
 
 def datum(part: Part) -> str:
@@ -52,15 +48,19 @@ def datum(part: Part) -> str:
 
 
 def joint_rows(part: Part, write: Writer) -> list[JointRow]:
-    """Every cut of a board that is not a plain saw cut, dados of one housing pattern gathered in one row."""
+    """Every cut that is made after the saw's, dados of one housing pattern gathered in one row."""
     rows: list[JointRow] = []
-    cuts = [cut for cut in part.board.cuts if len(cut.planes) != 1]
+    cuts = [cut for cut in part.board.cuts if len(cut.planes) != 1 and cut.kind != SHAPED_EDGE]
     for group in _alike(cuts):
         if group[0].kind == DADO:
-            rows.append(_dados(group, part, write))
+            rows.append(replace(_dados(group, part, write), sort=SORTS[DADO]))
         else:
-            rows.extend(_single(cut, part, write) for cut in group)
+            rows.extend(replace(_single(cut, part, write), sort=SORTS[cut.kind]) for cut in group)
     return rows
+
+
+#: What steps of one kind are called in the order of cuts.
+SORTS = {SHAPED_EDGE: "shaped edges", HALF_LAP: "half laps", DADO: "dados", GROOVE: "grooves", BORE: "bores", NOTCH: "notches"}
 
 
 def _alike(cuts: list[Cut]) -> list[list[Cut]]:
@@ -194,94 +194,62 @@ def _lap(cut: Cut, part: Part, write: Writer) -> JointRow:
 # ---- notches
 
 
-def notch_face(cut: Cut, board: Board) -> str:
-    """The face that a notch is marked on: the marked face, or the hidden one where the notch does not reach the other."""
-    return MARKED_FACE if left_by(cut, board, MARKED_FACE) else HIDDEN_FACE
-
-
-def left_by(cut: Cut, board: Board, on: str) -> list[tuple[Vec, Vec]]:
-    """The edges that a cut leaves on a face of the finished board, as pairs of corners."""
-    shell = board_shell(board)
-    own = {i for i, face in enumerate(shell.faces) if face.name == cut.name or face.name.startswith(cut.name + "/")}
-    top = {i for i, face in enumerate(shell.faces) if face.name == on}
-    found = []
-    for (a, b), faces in shell.edges().items():
-        if own & set(faces) and top & set(faces):
-            found.append((shell.points[a], shell.points[b]))
-    return found
-
-
-def chain(edges: Iterable[tuple[Vec, Vec]]) -> list[list[Vec]]:
-    """Edges joined to lines of points, each from its end nearest to end A."""
-    rest = list(edges)
-    lines: list[list[Vec]] = []
-    while rest:
-        ends = [p for edge in rest for p in edge]
-        here = lines[-1][-1] if lines and lines[-1][-1] in ends else None
-        if here is None:
-            here = min([p for p in ends if ends.count(p) == 1] or ends)
-            lines.append([here])
-        edge = next(edge for edge in rest if here in edge)
-        rest.remove(edge)
-        lines[-1].append(edge[1] if edge[0] == here else edge[0])
-    return lines
-
-
-Lettered = list[tuple[str, Vec]]
-
-
-def marked_lines(part: Part) -> dict[Cut, list[Lettered]]:
-    """The lettered points of each corner cut and notch, line by line in the order of cutting; a point has one letter."""
-    lines: dict[Cut, list[Lettered]] = {}
-    known: Lettered = []
-    for cut in part.board.cuts:
-        if cut.kind == CORNER_CUT:
-            lines[cut] = [_lettered(corner_points(cut, part.board)[0], known)]
-        elif cut.kind == NOTCH:
-            lines[cut] = [_lettered(line, known) for line in chain(left_by(cut, part.board, notch_face(cut, part.board)))]
-    return lines
-
-
-def _lettered(points: list[Vec], known: Lettered) -> Lettered:
-    found: Lettered = []
-    for p in points:
-        letter = next((name for name, q in known if math.dist(p[:2], q[:2]) < SAME_POINT), "")
-        if not letter:
-            letter = letters(len(known))
-            known.append((letter, p))
-        found.append((letter, p))
-    return found
-
-
-def marked_points(part: Part) -> Lettered:
-    """All lettered points of a part, each once."""
-    return list(dict.fromkeys(point for lines in marked_lines(part).values() for line in lines for point in line))
-
-
-def line_text(lines: list[Lettered], write: Writer) -> str:
-    """Lettered points on a face, each as along | across; several lines apart."""
-    return "; ".join(" → ".join(f"{letter} ({write.bare(p[0])} | {write.bare(p[1])})" for letter, p in line)
-                     for line in lines)
-
-
-def _side_words(cut: Cut, part: Part, a: Vec, b: Vec, write: Writer) -> str:
-    """A side of a notch: plumb, level or neither as it sits in the vent, and its length."""
-    plane = next(p for p in cut.planes if abs(p.height(a)) < SAME_POINT and abs(p.height(b)) < SAME_POINT)
-    up = abs(part.pieces[0].placement.direction(plane.normal)[2])
-    word = "level " if up > 1.0 - 1e-9 else "plumb " if up < 1e-9 else "side "
-    return word + write.bare(math.dist(a[:2], b[:2]))
+def shaped_rows(part: Part, write: Writer) -> list[JointRow]:
+    """The edges that are sawn to several planes before the ends are cut."""
+    return [replace(_notch(cut, part, write), sort=SORTS[SHAPED_EDGE]) for cut in part.board.cuts if cut.kind == SHAPED_EDGE]
 
 
 def _notch(cut: Cut, part: Part, write: Writer) -> JointRow:
-    lettered = marked_lines(part)[cut]
-    leans = [abs(setting(plane).bevel) for plane in cut.planes]
-    walls = "walls square" if max(leans) < SQUARE else "walls bevelled " + " and ".join(
-        sorted({write.angle(lean) for lean in leans if lean >= SQUARE}))
-    return JointRow(
-        cut.name, part.called(notch_face(cut, part.board)),
-        f"{walls}; " + ", ".join(_side_words(cut, part, a, b, write) for line in lettered
-                                 for (_, a), (_, b) in pairwise(line) if math.dist(a[:2], b[:2]) > SAME_POINT),
-        line_text(lettered, write))
+    """Its walls with length, bevel and lean, and its points: where a wall is bevelled, on both faces."""
+    board, lettered = part.board, marked_lines(part)[cut]
+    near = notch_face(cut, board)
+    walls = _notch_walls(cut, lettered)
+    if not bevelled(cut):
+        text = ", ".join(_wall(cut, part, plane, a, b, write) for plane, a, b in walls)
+        return JointRow(cut.name, part.called(near), f"walls square; {text}", line_text(lettered, write))
+    place = [f"on the {part.called(near)}: {line_text(lettered, write)}"]
+    far = far_lines(part)[cut]
+    seen = [plane for plane, _, _ in walls]
+    walls += [wall for wall in _notch_walls(cut, far) if wall[0] not in seen]
+    if far:
+        place.append(f"on the {_level_name(far_level(cut, board), part, write)}: {line_text(far, write)}")
+    text = "; ".join(_wall(cut, part, plane, a, b, write) for plane, a, b in walls)
+    return JointRow(cut.name, f"{part.called(near)}, and through", text, "; ".join(place))
+
+
+_Wall = tuple[Plane, tuple[str, Vec], tuple[str, Vec]]
+
+
+def _notch_walls(cut: Cut, lines: list[Lettered]) -> list[_Wall]:
+    """The walls of a notch that lines on one face show: each plane with the two lettered points of its line."""
+    return [(next(p for p in cut.planes if abs(p.height(a[1])) < SAME_POINT and abs(p.height(b[1])) < SAME_POINT), a, b)
+            for line in lines for a, b in pairwise(line) if math.dist(a[1][:2], b[1][:2]) > SAME_POINT]
+
+
+def _wall(cut: Cut, part: Part, plane: Plane, a: tuple[str, Vec], b: tuple[str, Vec], write: Writer) -> str:
+    """A wall of a notch: plumb, level or neither as it sits in the vent, its length, bevel and which face keeps more wood."""
+    up = abs(part.pieces[0].placement.direction(plane.normal)[2])
+    word = "level " if up > 1.0 - 1e-9 else "plumb " if up < 1e-9 else "side "
+    text = word + write.bare(math.dist(a[1][:2], b[1][:2]))
+    if not bevelled(cut):
+        return text
+    bevel = setting(plane).bevel
+    if abs(bevel) < SQUARE:
+        return f"{a[0]}–{b[0]} {text}, square"
+    longer = part.called(HIDDEN_FACE if bevel > 0.0 else MARKED_FACE)
+    return f"{a[0]}–{b[0]} {text}, bevel {write.angle(abs(bevel))}, more wood left on the {longer}"
+
+
+def _level_name(level: float, part: Part, write: Writer) -> str:
+    """A face by its name, or how deep under the marked face a level inside the board lies."""
+    board = part.board
+    if level < SAME_POINT:
+        return part.called(HIDDEN_FACE)
+    if level > board.thickness - SAME_POINT:
+        return part.called(MARKED_FACE)
+    if abs(level - board.thickness / 2.0) < SAME_POINT:
+        return MIDDLE
+    return f"line {write.bare(board.thickness - level)} in from the {part.called(MARKED_FACE)}"
 
 
 # ---- bores
@@ -304,47 +272,3 @@ def _bore(cut: Cut, part: Part, write: Writer) -> JointRow:
     inside = SAME_POINT < bore.start[axis] < board.size[axis] - SAME_POINT
     where = "the floor of the bore before it" if inside else part.called(face)
     return JointRow(cut.name, where, f"Ø {write.bare(bore.diameter)}, {depth}, square to the face", place)
-
-
-# ---- corner cuts
-
-
-def corner_face(cut: Cut, board: Board) -> str:
-    """The face that lies up for a corner cut: the shorter one, or where the blade is upright one that has the line."""
-    bevel = setting(cut.planes[0]).bevel
-    if abs(bevel) >= SQUARE:
-        return MARKED_FACE if bevel > 0.0 else HIDDEN_FACE
-    return MARKED_FACE if len(_line_on(cut, board, MARKED_FACE)) >= 2 else HIDDEN_FACE
-
-
-def _line_on(cut: Cut, board: Board, face: str) -> list[Vec]:
-    """Where a cut crosses a face, on the board as it stands when the cut's turn comes."""
-    solid = board.after(board.cuts.index(cut))
-    done = clip(solid[0], cut.planes[0], "this cut") or ()
-    made = next(facet for facet in done if facet.name == "this cut")
-    if face == MIDDLE:
-        return list(made.points)
-    level = board.thickness if face == MARKED_FACE else 0.0
-    return [p for p in made.points if abs(p[2] - level) < 1e-3]
-
-
-def corner_points(cut: Cut, board: Board) -> tuple[list[Vec], str]:
-    """The two points of a corner cut on the face that lies up, or on the other where that has no line, and its name."""
-    up = corner_face(cut, board)
-    for face in (up, HIDDEN_FACE if up == MARKED_FACE else MARKED_FACE, MIDDLE):
-        points = _line_on(cut, board, face)
-        if len(points) >= 2:
-            return [min(points), max(points)], face
-    raise ValueError(f"“{cut.name}” meets no face.")
-
-
-#: Where a cut meets neither face in a line: a hip's tail between its cheeks.
-MIDDLE = "middle of the thickness"
-
-
-def corner_text(cut: Cut, part: Part, write: Writer) -> str:
-    """Where a corner cut runs: two points on the marked face."""
-    assert cut.kind == CORNER_CUT
-    face = corner_points(cut, part.board)[1]
-    name = face if face == MIDDLE else part.called(face)
-    return f"on the {name}: " + line_text(marked_lines(part)[cut], write)

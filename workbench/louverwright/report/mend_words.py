@@ -15,7 +15,8 @@ from ..core.parameters import LENGTH, Parameter
 from ..core.units import format_angle
 from .compare_words import NOTHING, Pair, pieces_text
 from .job import Job
-from .part_sheet import part_name, side_name, stock_text
+from .part_sheet import stock_text
+from .place_words import part_name, side_name
 from .saw_words import angles_text, lay_text, rip_words, saw_row
 
 #: How many ways to let the vent follow are printed.
@@ -206,7 +207,8 @@ def cut_text(cuts: tuple[Cut, ...], axis: int, side: str, repair: Repair) -> str
     if not cuts:
         return "square across" if axis == 0 else "rip, blade upright"
     return "; ".join(f"{cut.name}, {' – '.join(rip_words(cut, part, write))}" if cut.kind == RIP else
-                     f"{cut.name}, {angles_text(saw_row(cut), write)} ({lay_text(saw_row(cut), part)})" for cut in cuts)
+                     f"{cut.name}, {angles_text(row, write)} ({lay_text(row, part)})"
+                     for cut in cuts for row in [saw_row(cut, part.board)])
 
 
 # ---- lost

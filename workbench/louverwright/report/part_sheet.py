@@ -4,7 +4,6 @@
 from __future__ import annotations
 
 import math
-from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import lru_cache
@@ -16,27 +15,47 @@ from ..core.assembly import (
     Assembly,
     Cut,
     Part,
-    Piece,
     board_shell,
-    board_volume_and_centre,
 )
-from ..core.geometry import Z_AXIS, Vec, cross, dot
-from ..core.kinds import BASE
-from ..core.marks import mirrors_itself, turns_of
-from ..core.saw import SQUARE, EndSpan, edge_of, end_of, end_spans, setting, span_at
+from ..core.geometry import Vec, dot
+from ..core.marks import mirrors_itself
+from ..core.saw import SQUARE, EndSpan, end_of, end_spans, setting, span_at
 from ..core.solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE
 from ..core.spec import Spec
-from ..core.units import format_pitch
+from .blanks import (
+    BEVELLED,
+    CUT_FREE,
+    BlankStep,
+    blank_steps,
+    freed_by_bevel,
+    from_sheet,
+    rip_advice,
+    ripped_to_width,
+    sort_of,
+    step_words,
+)
+from .finish import finish_text
 from .job import Job, Writer
-from .joint_words import JointRow, corner_face, corner_text, joint_rows
-from .saw_words import angles_text, beyond_saw, complement_text, lay_text, rip_words, row_of, saw_row, too_big
+from .joint_words import JointRow, joint_rows, shaped_rows
+from .lettered import corner_face, corner_text, shaped
+from .place_words import part_name, where_text
+from .saw_words import (
+    LEVEL,
+    angles_text,
+    beyond_saw,
+    corner_cut_row,
+    lay_text,
+    rip_mark,
+    rip_words,
+    row_of,
+    saw_row,
+    too_deep,
+    too_long,
+    with_complement,
+)
 from .scribing import foot_text
-
-#: A bevelled strip narrower than this (mm) is ripped on the wide board; a piece bored along its
-#: length that is shorter than this is bored before it is cut off.
-NARROW, SHORT_BORE = 60.0, 400.0
-#: Planes and lengths this near to level or plumb (sine of the angle) are level or plumb.
-LEVEL = 1e-9
+from .seat_words import seat_rows
+from .twins import twin_text
 
 
 @dataclass(frozen=True)
@@ -49,6 +68,7 @@ class CutRow:
     set_to: str
     lay: str
     mark_at: str
+    sort: str
 
     @property
     def title(self) -> str:
@@ -79,7 +99,7 @@ class PartSheet:
     order: str
     meets: str
     nested: str
-    complements: str
+    twin: str
     rafter: str
     scribe: str
     advice: tuple[str, ...]
@@ -89,8 +109,9 @@ class PartSheet:
         """Label and value pairs for the part's block."""
         rows = [("Stock", self.stock), ("Blank L × W × T", self.blank), ("Arrises", self.points),
                 ("Grain", self.grain), ("Faces", self.outside), ("Where", self.where), ("Hand", self.hand),
-                ("Order of cuts", self.order), ("Complements", self.complements), ("Nested setting", self.nested),
-                ("Along the top", self.rafter), ("To scribe", self.scribe), ("Meets", self.meets), ("Finish", self.finish)]
+                ("Order of cuts", self.order), ("Same piece", self.twin), ("Nested setting", self.nested),
+                ("Along the top", self.rafter), ("To scribe", self.scribe), ("Meets", self.meets),
+                ("Held", self.part.kind.held), ("Finish", self.finish)]
         return tuple((label, value) for label, value in rows if value)
 
 
@@ -103,14 +124,16 @@ def part_sheets(job: Job) -> tuple[PartSheet, ...]:
 
 def _sheet(part: Part, job: Job, meets: str) -> PartSheet:
     write, board, spec = job.writer, part.board, job.spec
+    cuts, joints = tuple(_cut_rows(part, write)), (
+        *joint_rows(part, write), *(replace(row, sort="marks") for row in seat_rows(part, job)))
     return PartSheet(
         part=part, mark=part.mark, name=part_name(part, job), count=str(part.count), stock=stock_text(part, write),
         finished=_finished(part, write), blank=write.size(*board.size),
         points=_points(part, write), grain=grain_text(part),
-        outside=_outside(part), hand=_hand(part), where=_where(part, job),
-        weight=write.weight(part.weight), finish=part.kind.finish, cuts=tuple(_cut_rows(part, write)),
-        joints=tuple(joint_rows(part, write)), order=_order(part), meets=meets, nested=nested_text(part, write),
-        complements=_complements(part, write),
+        outside=_outside(part), hand=_hand(part), where=where_text(part, job),
+        weight=write.weight(part.weight), finish=finish_text(part, job.assembly), cuts=cuts,
+        joints=joints, order=_order((*cuts, *joints)), meets=meets, nested=nested_text(part, write),
+        twin=twin_text(part, job.assembly),
         rafter=_rafter_text(part, job), scribe=foot_text(part, job),
         advice=tuple(_advice(part, spec, write)))
 
@@ -118,29 +141,11 @@ def _sheet(part: Part, job: Job, meets: str) -> PartSheet:
 # ---- facts
 
 
-def part_name(part: Part, job: Job) -> str:
-    """The part's name; in the base of a roof with two pitches with the slope that it stands on."""
-    roof, plan = job.sizes.roof, job.sizes.plan
-    name = part.name
-    if not any(plan.gable(piece.side) or plan.eave(piece.side) for piece in part.pieces):
-        name = name.replace("eave side", "diagonal side").replace("gable side", "diagonal side")
-    elif plan.turned or plan.sides > 4:
-        name = name.replace("gable side", "side") if not all(plan.gable(piece.side) for piece in part.pieces) else name
-        name = name.replace("eave side", "side") if not all(plan.eave(piece.side) for piece in part.pieces) else name
-    if part.kind.stage != BASE or roof.single or abs(roof.left - roof.right) < 0.01:
-        return name
-    centre = board_volume_and_centre(part.board)[1]
-    away = [piece.placement.point(centre)[1] - roof.ridge for piece in part.pieces]
-    if min(away) > 1.0:
-        return f"{name}, {format_pitch(roof.left)} slope"
-    return f"{name}, {format_pitch(roof.right)} slope" if max(away) < -1.0 else name
-
-
 def stock_text(part: Part, write: Writer) -> str:
     """The stock with its dressed size, and what is ripped or planed off it."""
     stock, board = part.stock, part.board
     text = f"{stock.name} ({write.size(stock.width, stock.thickness)})"
-    if board.width < stock.width - 0.01 and stock.form not in ("sheet", "mesh"):
+    if ripped_to_width(part):
         text += f", ripped to {write.length(board.width)}"
     if board.thickness < stock.thickness - 0.01:
         text += f", thicknessed to {write.length(board.thickness)}"
@@ -185,85 +190,6 @@ def _hand(part: Part) -> str:
     return f"{part.hand}; {other} is its mirror image"
 
 
-def side_name(job: Job, side: int) -> str:
-    """A side of the plan in words."""
-    u = job.sizes.plan.u(side)
-    if abs(u[0]) > 0.999:
-        return "gable side +X" if u[0] > 0 else "gable side −X"
-    if abs(u[1]) > 0.999:
-        return "left eave side (+Y)" if u[1] > 0 else "right eave side (−Y)"
-    across = "left" if u[1] > 0 else "right"
-    return f"diagonal side {'+X' if u[0] > 0 else '−X'} {across} ({'+Y' if u[1] > 0 else '−Y'})"
-
-
-def turned_over(part: Part, job: Job) -> dict[str, int]:
-    """How many pieces lie otherwise than the first as seen from their own sides, by the turn that they are given."""
-    at = job.sizes
-
-    def lie(piece: Piece) -> tuple[tuple[float, ...], ...]:
-        own = at.hip_toward(piece.side) if part.kind.id == "roof.hip" else (
-            at.plan.toward(piece.side) if part.kind.id == "roof.gusset" else at.plan.u(piece.side))
-        return tuple((dot(axis, own), dot(axis, cross(Z_AXIS, own)), axis[2])
-                     for axis in (piece.placement.x, piece.placement.z))
-
-    first, found = lie(part.pieces[0]), Counter[str]()
-    for piece in part.pieces:
-        length, face = (_same_way(mine, theirs) for mine, theirs in zip(lie(piece), first, strict=True))
-        found[_TURNS[length, face]] += 1
-    return {turn: count for turn, count in found.items() if turn}
-
-
-def _same_way(mine: tuple[float, ...], theirs: tuple[float, ...]) -> bool:
-    """Whether two directions keep their way: up or down where they are not level, else the way along the side."""
-    if min(abs(mine[2]), abs(theirs[2])) > LEVEL:
-        return mine[2] * theirs[2] > 0.0
-    return sum(a * b for a, b in zip(mine, theirs, strict=True)) > 0.0
-
-
-#: What is done to a piece by whether its length and its face keep their ways.
-_TURNS = {(True, True): "", (False, True): "end for end, the same face out",
-          (True, False): "face for face, the same end first", (False, False): "end for end and face for face"}
-
-
-def _where(part: Part, job: Job) -> str:
-    """On which sides the pieces stand, and how many of them turned in which way."""
-    turned = turned_over(part, job) if _tells(part) else {}
-    notes = [f"{count} of {part.count} lie turned {turn}" for turn, count in turned.items()]
-    return "; ".join([_sides(part, job), *notes])
-
-
-def _tells(part: Part) -> bool:
-    """True for a part that is not the same every way round: its cuts tell faces or ends apart."""
-    return len(turns_of(part.board)) < 4
-
-
-def _sides(part: Part, job: Job) -> str:
-    if part.kind.id in ("roof.hip", "roof.gusset"):
-        return _corners(part, job)
-    sides = sorted({piece.side for piece in part.pieces})
-    if len(sides) == job.sizes.plan.sides:
-        each = part.count // len(sides)
-        return f"{each} on every side" if each * len(sides) == part.count else "on every side"
-    if part.kind.id in ("roof.kingpost", "roof.bearer", "roof.step"):
-        return "on the axis"
-    if part.kind.id == "roof.ridge":
-        return "under the ridge"
-    if all(job.sizes.plan.gable(side) for side in sides) and len(sides) == 2:
-        return "both gable sides"
-    if len(sides) == 2 and job.sizes.plan.sides == 4 and not any(job.sizes.plan.gable(side) for side in sides):
-        return "both eave sides"
-    return ", ".join(side_name(job, side) for side in sides)
-
-
-def _corners(part: Part, job: Job) -> str:
-    """The corners that pieces stand at."""
-    if part.count == job.sizes.plan.sides:
-        return "one at each corner"
-    points = [job.sizes.plan.corner_point(piece.side, 1.0) for piece in part.pieces]
-    names = [f"{'+X' if x > 0.0 else '−X'} {'left' if y > 0.0 else 'right'}" for x, y, _ in points]
-    return "at the corners " + " and ".join(names)
-
-
 def _meetings(assembly: Assembly, write: Writer) -> dict[str, str]:
     """For each mark the marks it joins, by the kind of joint."""
     found: dict[str, dict[tuple[str, float], set[str]]] = {}
@@ -287,41 +213,55 @@ def _meetings(assembly: Assembly, write: Writer) -> dict[str, str]:
 
 
 def _cut_rows(part: Part, write: Writer) -> Iterable[CutRow]:
-    """Rips, then ends, then corner cuts, numbered as they are made."""
-    rows = [*_rips(part, write), *_ends(part, write),
+    """What makes the blank, rips, shaped edges, ends, corner cuts, numbered as they are made."""
+    rows = [*_blank_rows(part, write), *_rips(part, write), *_shaped(part, write), *_ends(part, write),
             *(_corner_row(cut, part, write) for cut in part.board.cuts if cut.kind == CORNER_CUT)]
     return [replace(row, number=str(number)) for number, row in enumerate(rows, start=1)]
 
 
-def ripped_to_width(part: Part) -> bool:
-    """True for a part that is ripped narrower than its stock before anything else."""
-    return part.stock.form not in ("sheet", "mesh") and part.board.width < part.stock.width - 0.01
+def _shaped(part: Part, write: Writer) -> Iterable[CutRow]:
+    """Edges that are sawn to several planes: before the ends, with lines from end to end of the blank."""
+    for row in shaped_rows(part, write):
+        yield CutRow("", part.called(FAR_EDGE), row.name, row.size, row.face, row.position, row.sort)
+
+
+def _blank_rows(part: Part, write: Writer) -> list[CutRow]:
+    """What makes the blank, but for a strip that is cut free after its bevels."""
+    return [_blank_row(step, part, write) for step in blank_steps(part) if step.how not in (BEVELLED, CUT_FREE)]
+
+
+def _blank_row(step: BlankStep, part: Part, write: Writer) -> CutRow:
+    what, set_to, lay, sizes = step_words(step, part, write)
+    return CutRow("", "rip" if what.startswith("rip") else "blank", what, set_to, lay, sizes, sort_of(step))
 
 
 def _rips(part: Part, write: Writer) -> Iterable[CutRow]:
-    if ripped_to_width(part):
-        yield CutRow("", "rip", "rip to width", "square", "either way", f"{write.bare(part.board.width)} wide")
+    freed = freed_by_bevel(part)
     for cut in part.board.cuts:
         if cut.kind == RIP:
             set_to, lay = rip_words(cut, part, write)
-            yield CutRow("", "rip", cut.name, set_to, lay, _rip_mark(cut, part, write))
+            free = f"; it frees the strip, {write.bare(part.board.width)} wide" if cut is freed else ""
+            yield CutRow("", "rip", cut.name, with_complement(set_to, setting(cut.planes[0]), write, rip=True), lay,
+                         rip_mark(cut, part, write) + free, "rips")
+    yield from (_blank_row(step, part, write) for step in blank_steps(part) if step.how == CUT_FREE)
 
 
 def _ends(part: Part, write: Writer) -> Iterable[CutRow]:
     """Each end's cuts; two plain square ends in one row."""
     cuts = {end: [cut for cut in part.board.cuts if cut.kind == CROSSCUT and end_of(cut) == end] for end in (END_A, END_B)}
-    square = [end for end in (END_A, END_B) if not cuts[end] and keeps_end(part, end)]
+    square = [end for end in (END_A, END_B) if not cuts[end] and keeps_end(part, end) and not from_sheet(part)]
     if len(square) == 2:
-        yield CutRow("", "both ends", "square", "square", "either way", f"{write.bare(part.board.length)} long")
+        yield CutRow("", "both ends", "square", "square", "either way", f"{write.bare(part.board.length)} long", "both ends")
         return
     for end in (END_A, END_B):
         for cut in cuts[end]:
-            row = saw_row(cut)
-            yield CutRow("", part.called(end), cut.name, angles_text(row, write), lay_text(row, part),
-                         _end_mark(cut, row.up, part, write))
+            row = saw_row(cut, part.board)
+            yield CutRow("", part.called(end), cut.name,
+                         with_complement(angles_text(row, write), setting(cut.planes[0]), write), lay_text(row, part),
+                         _end_mark(cut, row.up, part, write), "ends")
         if end in square:
             at = "start here (0)" if end == END_A else f"at {write.bare(part.board.length)}"
-            yield CutRow("", part.called(end), "square end", "square", "either way", at)
+            yield CutRow("", part.called(end), "square end", "square", "either way", at, "ends")
 
 
 def keeps_end(part: Part, end: str) -> bool:
@@ -352,28 +292,21 @@ def _face_mark(span: EndSpan, face: str, part: Part, write: Writer) -> str:
     return ", ".join(told)
 
 
-def _rip_mark(cut: Cut, part: Part, write: Writer) -> str:
-    """Where a rip's plane meets the two faces, measured from the reference edge of the blank."""
-    plane, board = cut.planes[0], part.board
-    if abs(plane.normal[1]) < LEVEL:
-        return ""
-    at = [(plane.offset - plane.normal[2] * z) / plane.normal[1] for z in (board.thickness, 0.0)]
-    inside = [(face, y) for face, y in zip((MARKED_FACE, HIDDEN_FACE), at, strict=True)
-              if -0.01 <= y <= board.width + 0.01]
-    return "; ".join(f"{write.bare(max(0.0, y))} across on the {part.called(face)}" for face, y in inside)
-
-
 def _corner_row(cut: Cut, part: Part, write: Writer) -> CutRow:
-    return CutRow("", f"corner at the {part.called(end_of(cut))}", cut.name, *corner_words(cut, part, write),
-                  corner_text(cut, part, write))
+    end = end_of(cut)
+    alone = sum(each.kind in (CROSSCUT, CORNER_CUT) and end_of(each) == end for each in part.board.cuts) == 1
+    where = part.called(end) if alone and not keeps_end(part, end) else f"corner at the {part.called(end)}"
+    set_to, lay = corner_words(cut, part, write)
+    return CutRow("", where, cut.name, with_complement(set_to, setting(cut.planes[0]), write), lay,
+                  corner_text(cut, part, write), "corner cuts")
 
 
 def corner_words(cut: Cut, part: Part, write: Writer) -> tuple[str, str]:
     """Setting and lie of a corner cut: as a crosscut on narrow stock, by its angle from square on a sheet."""
     angles = setting(cut.planes[0])
     up = corner_face(cut, part.board)
-    if part.stock.form not in ("sheet", "mesh"):
-        row = row_of(angles, end_of(cut), up)
+    if not from_sheet(part):
+        row = corner_cut_row(cut, part.board, up)
         return angles_text(row, write), lay_text(row, part)
     text = f"{write.angle(abs(angles.mitre))} from square"
     lay = f"{part.called(up)} up"
@@ -382,23 +315,18 @@ def corner_words(cut: Cut, part: Part, write: Writer) -> tuple[str, str]:
     return f"{text}, bevel {write.angle(abs(angles.bevel))}", f"{lay}; blade leans over the piece"
 
 
-def _complements(part: Part, write: Writer) -> str:
-    """The complement of every angle of the ends and corners, each once."""
-    texts = [text for cut in part.board.cuts if cut.kind in (CROSSCUT, CORNER_CUT)
-             for text in complement_text(setting(cut.planes[0]), write).split(", ") if text]
-    return ", ".join(dict.fromkeys(texts))
+def _order(rows: Iterable[CutRow | JointRow]) -> str:
+    """The listed steps by their sorts, each with the numbers of its rows: 'rip 1 → ends 2–3 → half laps 4–5'."""
+    sorts: dict[str, list[int]] = {}
+    for number, row in enumerate(rows, start=1):
+        sorts.setdefault(row.sort, []).append(number)
+    return " → ".join(f"{sort} {steps[0]}–{steps[-1]}" if len(steps) > 1 else f"{ONE.get(sort, sort)} {steps[0]}"
+                      for sort, steps in sorts.items())
 
 
-def _order(part: Part) -> str:
-    """Rips and backing before ends; ends before laps; laps before dados; notches last."""
-    names = {"rip": "rips", "crosscut": "ends", "corner cut": "corner cuts", "half lap": "half laps", "dado": "dados",
-             "groove": "grooves", "bore": "bores", "notch": "notches"}
-    kinds = list(dict.fromkeys(cut.kind for cut in part.board.cuts))
-    if ripped_to_width(part) and RIP not in kinds:
-        kinds.insert(0, RIP)
-    if CROSSCUT not in kinds:
-        kinds.insert(1 if RIP in kinds else 0, CROSSCUT)
-    return " → ".join(names[kind] for kind in kinds)
+#: What a sort of steps is called where there is but one of it.
+ONE = {"rips": "rip", "ends": "end", "corner cuts": "corner cut", "half laps": "half lap", "grooves": "groove",
+       "bores": "bore", "notches": "notch", "shaped edges": "shaped edge", "marks": "mark"}
 
 
 # ---- nested setting and what the saw cannot do
@@ -469,25 +397,24 @@ def _advice(part: Part, spec: Spec, write: Writer) -> list[str]:
         return out
     for cut in part.board.cuts:
         if len(cut.planes) == 1:
-            out += beyond_saw(cut, part, spec, write)
-    if not any(cut.kind == CROSSCUT for cut in part.board.cuts):
-        out += too_big(part, 0.0, 0.0, spec, write)
+            out += beyond_saw(cut, part, spec, write, nested(part) is not None)
+    square_end = any(keeps_end(part, end) for end in (END_A, END_B))
+    out += too_deep(part, 0.0, spec, write) if square_end else []
+    out += too_long(part, square_end, spec, write)
+    out += _shaped_advice(part)
     if part.board.length < spec.shortest_piece and part.stock.form not in ("sheet", "mesh"):
         out.append(f"It is shorter than {write.length(spec.shortest_piece)}: cut it from a longer stick, held by a clamp, "
                    "never by hand beside the blade.")
-    out += _rip_advice(part, write)
+    out += rip_advice(part)
     return list(dict.fromkeys(out))
 
 
-def _rip_advice(part: Part, write: Writer) -> list[str]:
-    """Narrow strips, sharp arrises at the fence, and bores in short pieces."""
-    out = []
-    bevels = [cut for cut in part.board.cuts if cut.kind == RIP and abs(setting(cut.planes[0]).bevel) >= SQUARE]
-    if bevels and part.board.width < NARROW:
-        out.append("Rip the bevel on the wide board first, then cut the strip free; featherboard and push stick.")
-    if len({edge_of(cut) for cut in bevels}) == 2 and part.stock.form == "board":
-        out.append("At the second rip a sharp arris runs at the fence: clamp a board to the fence, tight on the table, so "
-                   "that it cannot slip under.")
-    if part.board.length < SHORT_BORE and any(abs(bore.direction[0]) > 0.5 for bore in part.board.bores):
-        out.append("Bore the long stick before cutting the piece off it.")
-    return out
+def _shaped_advice(part: Part) -> list[str]:
+    """Where a shaped edge would lie at the fence, for its piece lies askew along it or rocks."""
+    cuts = [cut.name for cut in part.board.cuts if cut.kind == CORNER_CUT
+            and row_of(setting(cut.planes[0]), end_of(cut), corner_face(cut, part.board)).fence == FAR_EDGE]
+    if not cuts or not shaped(part.board):
+        return []
+    names = "” and “".join(dict.fromkeys(cuts))
+    return [f"At the cut “{names}” the shaped {part.called(FAR_EDGE)} comes to the fence: pack it out "
+            f"parallel to the {part.called(REFERENCE_EDGE)}, or cut to the line with a guided hand-held saw."]

@@ -3,9 +3,10 @@
 
 from __future__ import annotations
 
-from ..core.assembly import Part
+from ..core.assembly import Part, Piece
+from ..core.base import FOOT
 from ..core.feet import Foot, feet, foot, ground
-from ..core.geometry import Vec
+from ..core.geometry import Plane, Vec, scale
 from ..core.plan import LEFT, RIGHT
 from ..core.twist import Readings
 from .job import Job
@@ -33,12 +34,12 @@ def twist_rows(job: Job) -> tuple[tuple[str, str], ...]:
 def twist_words(job: Job, found: Readings) -> str:
     """Where the drops were read, what follows from them, and what becomes of soles and cladding."""
     write = job.writer
-    open_by = write.length(job.spec.cladding_clearance + found.lowest)
     return (f"The slopes follow from four drops below the ridge's highest point, read {write.length(found.along)} along and "
             f"{write.length(found.across)} across the ridge from the axis; front is the vent's +X end. Each slope falls to "
             "the smaller of its two drops, so that the roof lies on it or below it. Every leg is long enough for the lowest "
-            "place under its corner. Soles are cut to these slopes: pack them where the roof is lower. There "
-            f"the cladding's foot stands up to {open_by} above the covering: let the flashing cover it.")
+            "place under its corner. Soles are cut to these slopes: pack them where the roof is lower. Cladding and "
+            "corner boards are long enough for the lowest place under them as well: scribe their feet to stand "
+            f"{write.length(job.spec.cladding_clearance)} clear of the covering.")
 
 
 def scribe_rows(job: Job) -> tuple[tuple[str, ...], ...]:
@@ -54,7 +55,9 @@ def _row(job: Job, each: Foot) -> tuple[str, ...]:
 
 
 def foot_text(part: Part, job: Job) -> str:
-    """How much wood a leg's foot keeps to be scribed; '' for other parts, and where nothing is left on."""
+    """How much wood a foot keeps to be scribed; '' for parts without feet, and where nothing is left on."""
+    if part.kind.id.startswith(("base.cladding.", "base.corner.")):
+        return _cladding_text(part, job)
     if not part.kind.id.startswith("base.leg."):
         return ""
     plan = job.sizes.plan
@@ -62,6 +65,23 @@ def foot_text(part: Part, job: Job) -> str:
     if wood == {job.writer.length(0.0)}:
         return ""
     return f"{' or '.join(sorted(wood))} of its length, plumb at the foot, is scribing wood: do not add it again"
+
+
+def _cladding_text(part: Part, job: Job) -> str:
+    planes = [plane for cut in part.board.cuts if cut.name == FOOT for plane in cut.planes]
+    wood = {job.writer.length(_below_clearance(planes[0], piece, job)) for piece in part.pieces if planes}
+    if not job.sizes.readings or not wood or wood == {job.writer.length(0.0)}:
+        return ""
+    return (f"{' or '.join(sorted(wood))} of its length, plumb at the foot, is scribing wood: do not add it again; scribe the "
+            f"foot to stand {job.writer.length(job.spec.cladding_clearance)} clear of the covering")
+
+
+def _below_clearance(plane: Plane, piece: Piece, job: Job) -> float:
+    """How far a board's foot was lowered from its clearance over the slopes in use (mm), read off a plane of the foot."""
+    place, ridge = piece.placement, job.sizes.roof.ridge
+    normal, point = place.direction(plane.normal), place.point(scale(plane.normal, plane.offset))
+    over_ridge = point[2] + (normal[0] * point[0] + normal[1] * (point[1] - ridge)) / normal[2]
+    return float(job.spec.cladding_clearance) - over_ridge
 
 
 def corner_name(point: Vec) -> str:

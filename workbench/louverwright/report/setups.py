@@ -3,14 +3,16 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
 
 from ..core.assembly import CORNER_CUT, CROSSCUT, RIP, Cut, Part
 from ..core.saw import SQUARE, Setting, end_of, setting
 from ..core.solid import END_A, END_B
+from .blanks import CUT_FREE, RIPPED, count_text, freed_by_bevel, from_sheet, marks_text, width_rows
 from .job import Job, Writer
-from .joint_words import joint_rows
+from .joint_words import joint_rows, shaped_rows
 from .part_sheet import corner_words, keeps_end, nested, part_sheets
 from .saw_words import LEFT, SawRow, rip_words, row_of, saw_row
 
@@ -36,7 +38,7 @@ class _End:
 
     @property
     def text(self) -> str:
-        return f"{self.part.mark} {self.part.called(self.end)} ×{self.count}"
+        return f"{self.part.mark} {self.part.called(self.end)}\u00a0×{self.count}"
 
 
 def _ends(job: Job) -> Iterator[_End]:
@@ -46,25 +48,29 @@ def _ends(job: Job) -> Iterator[_End]:
             continue
         for end in (END_A, END_B):
             cuts = [cut for cut in part.board.cuts if cut.kind == CROSSCUT and end_of(cut) == end]
-            square = [row_of(Setting(0.0, 0.0, 0.0), end)] if keeps_end(part, end) else []
-            for row in [saw_row(cut) for cut in cuts] or square:
+            square = [row_of(Setting(0.0, 0.0, 0.0), end)] if keeps_end(part, end) and not from_sheet(part) else []
+            for row in [saw_row(cut, part.board) for cut in cuts] or square:
                 yield _End(part, end, row, job.count(part))
 
 
 def crosscut_rows(job: Job) -> tuple[SetupRow, ...]:
     """Rows for the ends, the bevel changed before the mitre; square ends of all lies share one row."""
     groups: dict[tuple[object, ...], list[_End]] = {}
-    for end in _ends(job):
-        square = end.row.mitre < SQUARE and end.row.bevel < SQUARE
-        groups.setdefault((0.0, 0.0) if square else end.row.key(), []).append(end)
-    keys = sorted(groups, key=lambda key: (key[0], key[1], key[2:]))
-    return tuple(_row(f"Cross {number}", groups[key], job.writer) for number, key in enumerate(keys, start=1))
+    for end in sorted(_ends(job), key=lambda end: end.row.key()):
+        row, write = end.row, job.writer
+        square = row.mitre < SQUARE and row.bevel < SQUARE
+        shown = (write.angle(row.bevel), write.angle(row.mitre), row.turn, row.up, row.fence)
+        groups.setdefault(() if square else shown, []).append(end)
+    rows = sorted(groups.values(), key=lambda ends: ends[0].row.key())
+    order = [part.mark for part in job.assembly.parts]
+    return tuple(_row(f"Cross\u00a0{number}", sorted(ends, key=lambda end: (order.index(end.part.mark), end.end)), job.writer)
+                 for number, ends in enumerate(rows, start=1))
 
 
 def _row(number: str, ends: list[_End], write: Writer) -> SetupRow:
     row = ends[0].row
     square = row.mitre < SQUARE and row.bevel < SQUARE
-    mitre = "square" if not row.turn else f"{write.angle(row.mitre)} {row.turn}"
+    mitre = "square" if not row.turn else f"{write.angle(row.mitre)}\u00a0{row.turn}"
     bevel = "upright" if row.bevel < SQUARE else write.angle(row.bevel)
     count = str(sum(end.count for end in ends))
     return SetupRow(number, bevel, mitre, "any" if square else _lie(ends), ", ".join(_texts(ends)), count)
@@ -77,7 +83,7 @@ def _texts(ends: list[_End]) -> Iterator[str]:
         of_mark.setdefault(end.part.mark, []).append(end)
     for mark, own in of_mark.items():
         both = {end.end for end in own} == {END_A, END_B}
-        yield f"{mark} both ends ×{own[0].count}" if both else own[0].text
+        yield f"{mark} both ends\u00a0×{own[0].count}" if both else own[0].text
 
 
 def _lie(ends: list[_End]) -> str:
@@ -100,8 +106,15 @@ def corner_rows(job: Job) -> tuple[tuple[str, str, str, str], ...]:
         for cut in part.board.cuts:
             if cut.kind == CORNER_CUT:
                 groups.setdefault(corner_words(cut, part, job.writer), []).append((part, cut))
-    return tuple((set_to, lay, ", ".join(f"{part.mark} {cut.name} ×{job.count(part)}" for part, cut in cuts),
+    return tuple((set_to, lay, ", ".join(_cut_texts(cuts, job)),
                   str(sum(job.count(part) for part, _ in cuts))) for (set_to, lay), cuts in sorted(groups.items()))
+
+
+def _cut_texts(cuts: list[tuple[Part, Cut]], job: Job) -> Iterator[str]:
+    """Marks and cuts with how many; equal cuts of a part in one word."""
+    for (mark, name), times in Counter((part.mark, cut.name) for part, cut in cuts).items():
+        part = next(part for part, _ in cuts if part.mark == mark)
+        yield f"{mark} {name}\u00a0×{times * job.count(part)}"
 
 
 @dataclass(frozen=True)
@@ -115,26 +128,32 @@ class RipRow:
 
 
 def rip_rows(job: Job) -> tuple[RipRow, ...]:
-    """Rips to width with the blade upright first, by width; then bevelled rips, by bevel."""
+    """Rips to width with the blade upright first, by width; then bevelled rips, by bevel; last what those wait for."""
     write = job.writer
-    widths: dict[float, list[Part]] = {}
-    bevels: dict[float, list[tuple[Part, Cut]]] = {}
-    for part in job.assembly.parts:
-        if part.stock.form not in ("sheet", "mesh") and part.board.width < part.stock.width - 0.01:
-            widths.setdefault(round(part.board.width, 2), []).append(part)
-        for cut in part.board.cuts:
-            if cut.kind == RIP:
-                bevels.setdefault(round(abs(setting(cut.planes[0]).bevel), 2), []).append((part, cut))
-    rows = [("upright", f"{write.length(width)} wide: " + ", ".join(f"{p.mark} ×{job.count(p)}" for p in parts),
-             sum(job.count(p) for p in parts)) for width, parts in sorted(widths.items())]
-    for bevel, cuts in sorted(bevels.items()):
-        rows.append((write.angle(bevel), "; ".join(dict.fromkeys(_rip_text(p, c, job) for p, c in cuts)),
-                     sum(job.count(p) for p, _ in cuts)))
-    return tuple(RipRow(f"Rip {i}", bevel, text, str(count)) for i, (bevel, text, count) in enumerate(rows, start=1))
+    bevels: dict[str, list[tuple[Part, Cut]]] = {}
+    rips = [(part, cut) for part in job.assembly.parts for cut in part.board.cuts if cut.kind == RIP]
+    for part, cut in sorted(rips, key=lambda rip: abs(setting(rip[1].planes[0]).bevel)):
+        bevels.setdefault(write.angle(abs(setting(cut.planes[0]).bevel)), []).append((part, cut))
+    order = [part.mark for part in job.assembly.parts]
+    rows = [*_upright_rips(job, RIPPED, "")]
+    for bevel, cuts in bevels.items():
+        cuts.sort(key=lambda rip: order.index(rip[0].mark))
+        texts = dict.fromkeys(_rip_text(part, cut, job) for part, cut in cuts)
+        rows.append((bevel, "; ".join(texts), str(sum(job.count(part) for part, _ in cuts))))
+    rows += _upright_rips(job, CUT_FREE, ", after the bevel")
+    return tuple(RipRow(f"Rip\u00a0{i}", bevel, text, count) for i, (bevel, text, count) in enumerate(rows, start=1))
+
+
+def _upright_rips(job: Job, how: str, when: str) -> Iterator[tuple[str, str, str]]:
+    for width, parts in width_rows(job, how):
+        yield "upright", f"{width} wide{when}: {marks_text(parts, job)}", count_text(parts, job)
 
 
 def _rip_text(part: Part, cut: Cut, job: Job) -> str:
-    return f"{part.mark} {cut.name} ×{job.count(part)} ({rip_words(cut, part, job.writer)[1].split('; blade')[0]})"
+    """The cut with how the piece lies, and the width where the bevel makes it."""
+    lie = rip_words(cut, part, job.writer)[1].split("; blade")[0]
+    free = f"; off the board, {job.writer.length(part.board.width)} wide" if cut is freed_by_bevel(part) else ""
+    return f"{part.mark} {cut.name}\u00a0×{job.count(part)} ({lie}{free})"
 
 
 @dataclass(frozen=True)
@@ -151,10 +170,10 @@ def joint_setups(job: Job) -> tuple[JointSetup, ...]:
     """Dados, laps, grooves and bores that share a setting."""
     groups: dict[tuple[str, str], list[tuple[Part, int]]] = {}
     for part in job.assembly.parts:
-        for row in joint_rows(part, job.writer):
+        for row in (*shaped_rows(part, job.writer), *joint_rows(part, job.writer)):
             name = "dados, through" if row.name.endswith("dados, through") else row.name
             groups.setdefault((name, row.size), []).append((part, row.count))
-    return tuple(JointSetup(name, size, ", ".join(dict.fromkeys(f"{p.mark} ×{job.count(p)}" for p, _ in parts)),
+    return tuple(JointSetup(name, size, marks_text([p for p, _ in parts], job),
                             str(sum(job.count(p) * each for p, each in parts)))
                  for (name, size), parts in groups.items())
 

@@ -4,6 +4,7 @@
 from __future__ import annotations
 
 from ..core.figures import air_report
+from ..core.gable import DRIP_NOSE, nose
 from ..core.kinds import STAGES
 from ..core.sizing import vents_advised
 from ..core.units import rounded
@@ -28,15 +29,17 @@ SAW_CAUTIONS = (
 
 HOW_TO_READ = (
     "Mitre is measured from a square cut across the board, bevel as the blade's tilt from upright. Tables that count "
-    "from the edge or from the table give the complement, printed with each part. The gauge stands square and the "
+    "from the edge or from the table give the complement, printed in brackets behind its cut. The gauge stands square and the "
     "blade upright where no mitre or bevel is named.",
     "A board lies with its marked face up: end A to the left, reference edge towards you in the drawings. Write both "
     "on the blank first. Lengths run from end A's long point. A point (120 | 35) lies 120 along from there and 35 "
     "across from the reference edge.",
+    "An open circle with a letter in a drawing is a point to mark; the part's table gives its two measures. Dashed lines are "
+    "edges that lie behind, a circle without a letter is a round hole.",
     "The blank is the smallest piece that the part can be cut from; its length carries no allowance for squaring.",
     "Left and right are as seen from outside. The vent's +X end looks along the ridge; left and right slopes are as "
     "seen looking that way.",
-    "Finish: prime all faces, edges and end grain before assembly, unless the part's block says otherwise.",
+    "Finish: each part's block names the faces that stay bare for glue; all others are primed before assembly.",
     "The slope of a hip is not the pitch of the roof's faces: never set one for the other.",
 )
 
@@ -82,9 +85,20 @@ def advice_lines(job: Job) -> tuple[str, ...]:
     if worst > spec.cladding_clearance > 0.0:
         lines.append(f"If the pitch is off by {write.angle(spec.pitch_error)} the foot opens {write.length(worst)}, "
                      f"more than the cladding's clearance of {write.length(spec.cladding_clearance)}: measure again.")
+    lines += _nose_advice(job)
     lines.append("The base stands on its soles; flash it to the covering at least "
                  f"{write.length(100.0 if write.style.system == 'mm' else 101.6)} up the cladding.")
     return tuple(lines)
+
+
+def _nose_advice(job: Job) -> list[str]:
+    """Of a louvered gable's sill whose stock leaves its nose too short for a drip."""
+    reach = nose(job.spec, job.sizes)
+    if not job.sizes.cap.gables or job.spec.gable_end != "louvered" or reach >= DRIP_NOSE:
+        return []
+    return [f"The gable ends' sills reach {job.writer.length(reach)} beyond the plate, less than the "
+            f"{job.writer.length(DRIP_NOSE)} that make a drip: the aprons under them carry the water off, so bed their upper "
+            "edges in sealant, or take wider slat stock."]
 
 
 def holding_lines(job: Job) -> tuple[str, ...]:
