@@ -62,4 +62,4 @@ def look_of(kind_id: str, way: str = BY_STOCK) -> Look:
 def is_ours(kind_id: str, colour: tuple[float, ...]) -> bool:
     """Whether a part of this kind may have been given this colour (0 to 1) by us; else the user chose it."""
     known = (*(look_of(kind_id, way).colour for way in WAYS), *_EARLIER)
-    return any(all(abs(a - b) <= _STEP for a, b in zip(colour, each)) for each in known)
+    return any(all(abs(a - b) <= _STEP for a, b in zip(colour, each, strict=True)) for each in known)
