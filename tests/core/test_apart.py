@@ -3,7 +3,7 @@
 
 from __future__ import annotations
 
-from itertools import combinations
+from itertools import combinations, pairwise
 
 import pytest
 from making import EXAMPLES, job_of
@@ -48,9 +48,9 @@ def test_stages_apart_share_no_height(name: str, apart: float) -> None:
         base, louver = reach(pieces, together, "base"), reach(pieces, together, "louver")
         assert louver[0] < base[1]    # in place they do share some
     heights = [reach(pieces, by, stage) for stage in STAGES]
-    lowest, highest = min(p[2] for piece in pieces for p in points(piece)), max(p[2] for piece in pieces for p in points(piece))
-    for below, above in zip(heights, heights[1:]):
-        assert above[0] - below[1] >= GAP * (highest - lowest) - 1e-6
+    whole = [p[2] for piece in pieces for p in points(piece)]
+    for below, above in pairwise(heights):
+        assert above[0] - below[1] >= GAP * (max(whole) - min(whole)) - 1e-6
     assert all(by[piece.id] == together[piece.id] for piece in pieces if piece.stage == "base")
     for piece in pieces:
         assert sub(by[piece.id], together[piece.id])[:2] == (0.0, 0.0)
@@ -81,11 +81,11 @@ def test_pieces_on_each_other_come_apart() -> None:
     slats = sorted((p for p in pieces if p.kind == "louver.slat" and p.side == 0), key=lambda p: middle(p)[2])
     walls = [p for p in pieces if p.kind == "base.cladding.gable" and p.side == 0]
     legs = [p for p in pieces if p.kind == "base.leg.gable" and p.side == 0]
-    pairs = [(a, b, (0.0, 0.0, 1.0)) for a, b in zip(slats, slats[1:])] + [(legs[0], walls[0], (1.0, 0.0, 0.0))]
+    pairs = [(a, b, (0.0, 0.0, 1.0)) for a, b in pairwise(slats)] + [(legs[0], walls[0], (1.0, 0.0, 0.0))]
     assert len(slats) > 2
     for one, other, normal in pairs:
         gaps = [between(one, other, normal, shifts(pieces, 0.0, share)) for share in (0.0, 0.25, 0.5, 1.0)]
-        assert all(b > a + 1.0 for a, b in zip(gaps, gaps[1:]))
+        assert all(b > a + 1.0 for a, b in pairwise(gaps))
 
 
 def test_no_two_pieces_come_nearer() -> None:
