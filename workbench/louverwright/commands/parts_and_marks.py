@@ -38,7 +38,6 @@ def parts_and_marks(vent: FreeCAD.DocumentObject) -> MarksPanel | None:
         say(tr("The parts cannot be listed.") + f"\n\n{refusal}")
         return None
     standing = chosen_of_row(vent)
-    title = tr("Parts and marks: {name}", name=standing.Label)
-    panel = MarksPanel(title, job, vent, standing, Found(vent.Document), global_placement(standing))
+    panel = MarksPanel(tr("Parts and marks"), job, vent, standing, Found(vent.Document), global_placement(standing))
     FreeCADGui.Control.showDialog(panel)
     return panel

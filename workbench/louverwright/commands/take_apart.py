@@ -42,9 +42,8 @@ def take_apart(vent: FreeCAD.DocumentObject) -> ApartPanel | None:
         say(tr("The vent cannot be taken apart.") + f"\n\n{refusal}")
         return None
     standing = chosen_of_row(vent)
-    title = tr("Take apart: {name}", name=standing.Label)
     picture = Picture(vent.Document, [standing], seen_in(vent))
-    panel = ApartPanel(title, job, standing, picture, global_placement(standing))
+    panel = ApartPanel(tr("Take apart"), job, standing, picture, global_placement(standing))
     FreeCADGui.Control.showDialog(panel)
     return panel
 

@@ -13,7 +13,7 @@ from ..features.language import tr
 from ..report.job import Job
 from ..report.part_sheet import side_name
 from ..view.in_view import Picture
-from .closing import EndsWith, close_button
+from .closing import EndsWith, close_button, vent_label
 
 #: Steps of a slider: as fine as a hand can place it.
 STEPS = 100
@@ -29,7 +29,7 @@ class ApartPanel:
         self.end = EndsWith(standing, self.reject)
         self.stages, self.all = self._slider("StagesApart"), self._slider("AllPiecesApart")
         self.sides = [self._box(job, side) for side in range(job.sizes.plan.sides)]
-        self.form = self._form(title)
+        self.form = self._form(title, standing)
         self.drawing = QtCore.QTimer()
         self.drawing.setSingleShot(True)
         self.drawing.setInterval(0)
@@ -49,11 +49,12 @@ class ApartPanel:
         box.toggled.connect(lambda _: self.drawing.start())
         return box
 
-    def _form(self, title: str) -> QtGui.QWidget:
+    def _form(self, title: str, standing: FreeCAD.DocumentObject) -> QtGui.QWidget:
         form = QtGui.QWidget()
         form.setWindowTitle(title)
         lines = QtGui.QFormLayout(form)
         lines.setRowWrapPolicy(QtGui.QFormLayout.WrapLongRows)
+        lines.addRow(vent_label(standing))
         lines.addRow(tr("Stages apart"), self.stages)
         lines.addRow(tr("All pieces apart"), self.all)
         fit = QtGui.QPushButton(tr("Bring all into view"))

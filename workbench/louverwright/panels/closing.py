@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""How a panel that changes nothing comes to its end: by its one button, by Escape, or with its vent."""
+"""What panels that change nothing share: which vent they are about, and how they end: by button, by Escape, with the vent."""
 
 from __future__ import annotations
 
@@ -13,6 +13,15 @@ def close_button() -> int:
     """Close, as FreeCAD wants to be told of it in every version of Qt; Escape presses it."""
     button = QtGui.QDialogButtonBox.Close
     return int(getattr(button, "value", button))
+
+
+def vent_label(obj: FreeCAD.DocumentObject) -> QtGui.QLabel:
+    """Which vent a panel is about, in lines as long as there is room for; a long title would hold the panel wide."""
+    label = QtGui.QLabel(obj.Label)
+    label.setObjectName("WhichVent")
+    label.setTextFormat(QtCore.Qt.PlainText)
+    label.setWordWrap(True)
+    return label
 
 
 class EndsWith:

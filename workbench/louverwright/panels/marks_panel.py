@@ -15,7 +15,7 @@ from ..features.pieces import from_the_top, marks_at, sub_paths
 from ..report.job import Job
 from ..report.mark_list import HEADS, mark_rows, matching
 from ..view.in_view import Found
-from .closing import EndsWith, close_button
+from .closing import EndsWith, close_button, vent_label
 
 
 class MarksPanel:
@@ -34,7 +34,7 @@ class MarksPanel:
         self.form = QtGui.QWidget()
         self.form.setWindowTitle(title)
         box = QtGui.QVBoxLayout(self.form)
-        for each in (self.filter, self.table, self.fitting):
+        for each in (vent_label(standing), self.filter, self.table, self.fitting):
             box.addWidget(each)
         self.later = QtCore.QTimer()
         self.later.setSingleShot(True)

@@ -11,6 +11,7 @@ from typing import Any
 
 import FreeCAD
 import FreeCADGui
+from pivy import coin
 
 from ..core.geometry import Vec
 from ..core.outline import Outline
@@ -83,10 +84,13 @@ class Found(_InView):
         self.edges.show(pieces)
 
     def fit(self) -> None:
-        """Brings what is drawn into view, with some of what is round it, from where the view looks already."""
+        """Brings what is drawn into view, with some of what is round it, from where the view looks already.
+
+        Without FreeCAD's own viewer object: to have asked for it crashes FreeCAD 1.1 when the view is closed.
+        """
         view = view_of(self.document)
         if view is not None:
-            view.getCameraNode().viewAll(self.root, view.getViewer().getSoRenderManager().getViewportRegion(), ROUND_IT)
+            view.getCameraNode().viewAll(self.root, coin.SbViewportRegion(*view.getSize()), ROUND_IT)
 
 
 def graph_of(document: FreeCAD.Document) -> Any:
