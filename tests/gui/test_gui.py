@@ -18,6 +18,7 @@ from vents import everything, model, not_settled, part
 
 from louverwright.core.kinds import KINDS
 from louverwright.features.vent import make_vent
+from louverwright.places import ICONS
 
 WORKBENCH = "LouverwrightWorkbench"
 NEW, REPORT = "Louverwright_NewVent", "Louverwright_CutReport"
@@ -111,17 +112,15 @@ def test_the_workbench_is_there_with_toolbar_and_menu() -> None:
             if bar.windowTitle() == "Louverwright"]
     assert len(bars) == 1
     assert [action.text().replace("&", "") for action in bars[0].actions()] == [
-        "New vent", "Edit vent", "Vents along the ridge", "Cut report", "Compare with an earlier report",
-        "A part came out wrong"]
+        "New vent", "Edit vent", "Take apart", "Parts and marks", "Vents along the ridge", "Cut report",
+        "Compare with an earlier report", "A part came out wrong"]
     assert all(not action.icon().isNull() for action in bars[0].actions())
     assert "Louverwright" in [action.text().replace("&", "")
                               for action in FreeCADGui.getMainWindow().menuBar().actions()]
 
 
-@pytest.mark.parametrize("name", ["louverwright", "new_vent", "edit_vent", "cut_report", "compare", "mend", "stage", "part"])
+@pytest.mark.parametrize("name", sorted(path.stem for path in ICONS.glob("*.svg")))
 def test_icons_are_drawn_within_their_margin(name) -> None:
-    from louverwright.places import ICONS
-
     image = QtGui.QImage(64, 64, QtGui.QImage.Format_ARGB32)
     image.fill(QtCore.Qt.transparent)
     painter = QtGui.QPainter(image)

@@ -37,6 +37,12 @@ ROWS = (
     Row("Louverwright_EditVent", "edit_vent", "Edit vent",
         "Change the dimensions of the selected vent in a panel, with a picture of what they make.",
         "edit_vent", "EditVent"),
+    Row("Louverwright_TakeApart", "take_apart", "Take apart",
+        "Pull the vent's stages and pieces apart in the 3D view, or take sides away to look in; closing puts all together.",
+        "take_apart", "TakeApart"),
+    Row("Louverwright_PartsAndMarks", "parts_and_marks", "Parts and marks",
+        "List every mark as it stands in the report and find its pieces in the model, or the mark of a piece that is picked.",
+        "parts_and_marks", "PartsAndMarks"),
     Row("Louverwright_VentsAlongRidge", "vents_along_ridge", "Vents along the ridge",
         "Show the vent as often as its property Vents says, spaced along its RidgeLength; those beyond that number are "
         "taken away.", "vents_along_ridge", "VentsAlongRidge"),

@@ -6,6 +6,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Sequence
 
 import FreeCAD
@@ -71,18 +72,31 @@ def ensure_part_properties(obj: FreeCAD.DocumentObject) -> None:
     for row in ROWS:
         ensure(obj, row)
     obj.setEditorMode("Placement", ["ReadOnly"])  # it goes where the vent goes
+    if not obj.Label2:
+        obj.Label2 = marks_text(obj.Marks)    # of a document from before it was said there
     if not touched:
         obj.purgeTouched()
 
 
+def marks_text(marks: Sequence[str]) -> str:
+    """The marks of a kind's pieces with their numbers: 'B1L ×2, B1R ×2'."""
+    return ", ".join(f"{mark} ×{count}" if count > 1 else mark for mark, count in Counter(marks).items())
+
+
 def fill(obj: FreeCAD.DocumentObject, parts: Sequence[VentPart]) -> None:
-    """Writes the shape and the list properties; an absent kind is hidden, one that comes back is shown."""
+    """Writes the shape and the list properties; an absent kind is hidden, one that comes back is shown.
+
+    The tree's description names the marks, unless the user has written something else there.
+    """
     pieces = [(part, piece) for part in parts for piece in part.pieces]
     if bool(pieces) != bool(obj.Count):
         obj.Visibility = bool(pieces)
     obj.Count = len(pieces)
     obj.Stock = parts[0].stock.name if parts else ""
-    obj.Marks = [part.mark for part, _ in pieces]
+    marks = [part.mark for part, _ in pieces]
+    if obj.Label2 == marks_text(obj.Marks):
+        obj.Label2 = marks_text(marks)
+    obj.Marks = marks
     obj.Pieces = [piece.id for _, piece in pieces]
     obj.Sizes = [FreeCAD.Vector(*part.board.size) for part, _ in pieces]
     obj.Placements = [freecad_placement(piece.placement) for _, piece in pieces]

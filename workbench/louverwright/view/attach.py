@@ -16,14 +16,20 @@ def start() -> None:
 
 
 def attach(obj: FreeCAD.DocumentObject) -> None:
-    """The view of one of our objects, unless it has one already (or FreeCAD runs without a window)."""
+    """The view of one of our objects, unless it has one already (or FreeCAD runs without a window).
+
+    A view of an older document is given the properties that it lacks.
+    """
     view = getattr(obj, "ViewObject", None)
     if view is None or not hasattr(view, "Proxy"):
         return
     from . import providers
 
     provider = providers.provider_for(obj)
-    if provider is None or isinstance(view.Proxy, provider):
+    if provider is None:
+        return
+    provider.ensure(view)
+    if isinstance(view.Proxy, provider):
         return
     if provider.is_group and not view.hasExtension(GROUP_EXTENSION):
         view.addExtension(GROUP_EXTENSION)

@@ -6,26 +6,47 @@ Nothing in the document changes: the vent's own switch in the scene is turned, n
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from typing import Any
 
 import FreeCAD
 import FreeCADGui
+from pivy import coin
 
+from ..core.geometry import Vec
 from ..core.outline import Outline
-from .scene import Scene
+from .colours import Look, look_of
+from .scene import Edges, Scene, no_shift
 
 HIDDEN = -1
+#: Of the edges that show through: pure magenta is no wood, no paint, and none of our colours.
+FOUND = (1.0, 0.0, 1.0)
+#: How much more than the pieces themselves is brought into view.
+ROUND_IT = 1.6
 
 
-class Picture:
-    """Pieces shown in the document's 3D view until ``close``."""
+class _InView:
+    """Something drawn in the document's 3D view until ``close``."""
 
-    def __init__(self, document: FreeCAD.Document, vents: Iterable[FreeCAD.DocumentObject] = ()) -> None:
-        self.scene = Scene()
-        self.graph = graph_of(document)
+    def __init__(self, document: FreeCAD.Document, root: Any) -> None:
+        self.graph, self.root = graph_of(document), root
         if self.graph is not None:
-            self.graph.addChild(self.scene.root)
+            self.graph.addChild(root)
+
+    def close(self) -> None:
+        """Takes it away."""
+        if self.graph is not None:
+            self.graph.removeChild(self.root)
+            self.graph = None
+
+
+class Picture(_InView):
+    """Pieces shown in the document's 3D view until ``close``; ``look`` gives each kind of part its colour."""
+
+    def __init__(self, document: FreeCAD.Document, vents: Iterable[FreeCAD.DocumentObject] = (),
+                 look: Callable[[str], Look] = look_of) -> None:
+        self.scene = Scene(look)
+        super().__init__(document, self.scene.root)
         self.hidden: list[tuple[Any, int]] = []
         for vent in vents:
             self._hide(vent)
@@ -37,22 +58,49 @@ class Picture:
 
     def close(self) -> None:
         """Takes the picture away and shows the vents as they were."""
-        if self.graph is not None:
-            self.graph.removeChild(self.scene.root)
-            self.graph = None
+        super().close()
         for switch, child in self.hidden:
             if switch.whichChild.getValue() == HIDDEN:    # else somebody has shown or hidden it meanwhile
                 switch.whichChild.setValue(child)
         self.hidden.clear()
 
-    def show(self, pieces: Iterable[Outline], placement: FreeCAD.Placement) -> None:
-        """Draws these pieces of a vent that stands at ``placement`` (global)."""
+    def show(self, pieces: Iterable[Outline], placement: FreeCAD.Placement,
+             shift: Callable[[Outline], Vec] = no_shift) -> None:
+        """Draws these pieces of a vent that stands at ``placement`` (global), each moved by its ``shift`` (mm)."""
         self.scene.move(placement)
-        self.scene.show(pieces)
+        self.scene.show(pieces, shift)
+
+
+class Found(_InView):
+    """The edges of some pieces of a vent, seen through all that hides them, until ``close``."""
+
+    def __init__(self, document: FreeCAD.Document) -> None:
+        self.document, self.edges = document, Edges(FOUND)
+        super().__init__(document, self.edges.root)
+
+    def show(self, pieces: Iterable[Outline], placement: FreeCAD.Placement) -> None:
+        """Draws the edges of these pieces of a vent that stands at ``placement`` (global), and of no others."""
+        self.edges.move(placement)
+        self.edges.show(pieces)
+
+    def fit(self) -> None:
+        """Brings what is drawn into view, with some of what is round it, from where the view looks already.
+
+        Without FreeCAD's own viewer object: to have asked for it crashes FreeCAD 1.1 when the view is closed.
+        """
+        view = view_of(self.document)
+        if view is not None:
+            view.getCameraNode().viewAll(self.root, coin.SbViewportRegion(*view.getSize()), ROUND_IT)
 
 
 def graph_of(document: FreeCAD.Document) -> Any:
     """The scene of the document's 3D view; None where no such view is open."""
+    view = view_of(document)
+    return None if view is None else view.getSceneGraph()
+
+
+def view_of(document: FreeCAD.Document) -> Any:
+    """The document's first 3D view; None where none is open."""
     gui = FreeCADGui.getDocument(document.Name)
     views = [view for view in gui.mdiViewsOfType("Gui::View3DInventor") if hasattr(view, "getSceneGraph")]
-    return views[0].getSceneGraph() if views else None
+    return views[0] if views else None

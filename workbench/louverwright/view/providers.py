@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""The view providers of vent, stage and part.  They hold nothing."""
+"""The view providers of vent, stage and part.  They hold nothing but the object that they were attached to."""
 
 from __future__ import annotations
 
@@ -8,41 +8,80 @@ from typing import Any
 import FreeCAD
 import FreeCADGui
 
+from ..core.kinds import BY_ID
+from ..core.parameters import BY_NAME
+from ..features.properties import Row, ensure
 from ..features.proxy import Proxy
 from ..features.vent import delete_parts, is_vent
 from ..places import ICONS
-from .colours import look_of
+from .colours import WAYS
+from .context_menu import fill
+from .painting import look_in, paint, paint_all
+
+#: The vent's own choice of colours.
+COLOUR_BY = Row("App::PropertyEnumeration", "ColourBy", "Louverwright",
+                "What the parts' colours tell apart: the stock that they are cut from, or their kinds. A part that you have "
+                "coloured yourself keeps its colour.")
 
 
 class View(Proxy):
     """What all three have in common."""
 
     is_group = True
-    icon = "louverwright.svg"
+    object: FreeCAD.DocumentObject | None = None
 
     @staticmethod
     def dress(view: Any) -> None:
         """Sets how an object looks that had no view; FreeCAD hides what was saved without one."""
         view.Visibility = True
 
+    @staticmethod
+    def ensure(view: Any) -> None:
+        """Gives a view, new or of an older document, the properties that it lacks."""
+
     def attach(self, view: Any) -> None:
-        """Nothing is kept; FreeCAD wants the method."""
+        """Keeps the object, for its icon; it is not saved."""
+        self.object = view.Object
 
     def getIcon(self) -> str:
-        """The path of the object's icon in the tree."""
-        return str(ICONS / self.icon)
+        """The path of the object's icon in the tree; FreeCAD may ask before it attaches."""
+        return str(ICONS / f"{self.icon_of(self.object) if self.object is not None else 'louverwright'}.svg")
+
+    @staticmethod
+    def icon_of(obj: FreeCAD.DocumentObject) -> str:
+        """The name of an object's icon."""
+        return "louverwright"
+
+    def setupContextMenu(self, view: Any, menu: Any) -> None:
+        """Puts our commands above FreeCAD's own."""
+        fill(menu, view.Object)
 
 
 class VentView(View):
     """The whole vent: it shows its stages, not its own shape, which would lie over them."""
 
-    icon = "new_vent.svg"
+    @staticmethod
+    def icon_of(obj: FreeCAD.DocumentObject) -> str:
+        """That of a new vent."""
+        return "new_vent"
 
     @staticmethod
     def dress(view: Any) -> None:
         """Shows the members of the group."""
         View.dress(view)
         view.DisplayMode = "Group"
+
+    @staticmethod
+    def ensure(view: Any) -> None:
+        """The choice of colours."""
+        if ensure(view, COLOUR_BY):
+            view.ColourBy = list(WAYS)
+            view.ColourBy = WAYS[0]
+
+    def onChanged(self, view: Any, name: str) -> None:
+        """Colours every part anew when the choice of colours changes."""
+        if name == COLOUR_BY.name and view.ColourBy in WAYS and not view.Object.Document.Restoring:
+            paint_all(view.Object)
 
     def doubleClicked(self, view: Any) -> bool:
         """Opens the vent's panel."""
@@ -72,22 +111,32 @@ class OwnedView(View):
 class StageView(OwnedView):
     """A stage."""
 
-    icon = "stage.svg"
+    @staticmethod
+    def icon_of(obj: FreeCAD.DocumentObject) -> str:
+        """Each stage has its own."""
+        return f"stage_{obj.StageId}"
 
 
 class PartView(OwnedView):
     """The pieces of one kind of part."""
 
     is_group = False
-    icon = "part.svg"
+
+    @staticmethod
+    def icon_of(obj: FreeCAD.DocumentObject) -> str:
+        """By the form of the stock that the kind is cut from."""
+        return f"part_{form_of(obj.KindId)}"
 
     @staticmethod
     def dress(view: Any) -> None:
-        """Colours by what the part is cut from; a part that the vent has not stays hidden."""
+        """Colours as the vent has it chosen; a part that the vent has not stays hidden."""
         view.Visibility = view.Object.Count > 0
-        look = look_of(view.Object.KindId)
-        view.ShapeColor = look.colour
-        view.Transparency = look.transparency
+        paint(view, look_in(view.Object))
+
+
+def form_of(kind_id: str) -> str:
+    """What a kind is usually cut from: 'dimension', 'post', 'board', 'sheet' or 'mesh'."""
+    return BY_NAME[BY_ID[kind_id].stock].forms[0]
 
 
 def provider_for(obj: FreeCAD.DocumentObject) -> type[View] | None:

@@ -22,7 +22,8 @@ def no_shift(_: Outline) -> Vec:
 class Scene:
     """The pieces of one vent under one node; ``show`` may be called as often as a hand moves."""
 
-    def __init__(self) -> None:
+    def __init__(self, look: Callable[[str], Look] = look_of) -> None:
+        self.look = look
         self.root = coin.SoSeparator()
         self.place = coin.SoTransform()
         pick = coin.SoPickStyle()
@@ -36,8 +37,7 @@ class Scene:
 
     def move(self, placement: FreeCAD.Placement) -> None:
         """Puts the vent in its place (global)."""
-        self.place.translation.setValue(*placement.Base)
-        self.place.rotation.setValue(*placement.Rotation.Q)
+        _put(self.place, placement)
 
     def show(self, pieces: Iterable[Outline], shift: Callable[[Outline], Vec] = no_shift) -> None:
         """Draws these pieces, each moved by its ``shift`` (mm, assembly frame), and no others."""
@@ -46,7 +46,7 @@ class Scene:
             by_kind.setdefault(piece.kind, []).append(piece)
         for kind in {*by_kind, *self._kinds}:
             if kind not in self._kinds:
-                self._kinds[kind] = _Faces(look_of(kind))
+                self._kinds[kind] = _Faces(self.look(kind))
                 self.root.addChild(self._kinds[kind].root)
             self._kinds[kind].show(by_kind.get(kind, []), shift)
 
@@ -80,6 +80,41 @@ class _Faces:
         _fill(self.points.point, points)
         _fill(self.faces.coordIndex, faces)
         _fill(self.lines.coordIndex, lines)
+
+
+class Edges:
+    """Edges of pieces of one vent, drawn through whatever stands before them; they are not to be picked."""
+
+    def __init__(self, colour: tuple[float, float, float]) -> None:
+        self.root, self.place = coin.SoSeparator(), coin.SoTransform()
+        pick, through, drawn, style = coin.SoPickStyle(), coin.SoDepthBuffer(), coin.SoBaseColor(), coin.SoDrawStyle()
+        pick.style = coin.SoPickStyle.UNPICKABLE
+        through.test = False
+        drawn.rgb.setValue(*colour)
+        style.lineWidth = 2.0
+        self.points, self.lines = coin.SoCoordinate3(), coin.SoIndexedLineSet()
+        for node in (pick, through, drawn, style, self.place, self.points, self.lines):
+            self.root.addChild(node)
+
+    def move(self, placement: FreeCAD.Placement) -> None:
+        """Puts the vent in its place (global)."""
+        _put(self.place, placement)
+
+    def show(self, pieces: Iterable[Outline]) -> None:
+        """Draws the edges of these pieces and of no others."""
+        points: list[Vec] = []
+        lines: list[int] = []
+        for face in (face for piece in pieces for face in piece.faces):
+            first = len(points)
+            points.extend(face)
+            lines.extend((*range(first, len(points)), first, -1))
+        _fill(self.points.point, points)
+        _fill(self.lines.coordIndex, lines)
+
+
+def _put(transform: Any, placement: FreeCAD.Placement) -> None:
+    transform.translation.setValue(*placement.Base)
+    transform.rotation.setValue(*placement.Rotation.Q)
 
 
 def _fill(many: Any, values: Sequence[Any]) -> None:
