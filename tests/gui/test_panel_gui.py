@@ -171,6 +171,19 @@ def test_readings_on_the_roof_become_pitches():
     assert "Included angle" in vent.SurveyNote
 
 
+def test_only_what_the_vent_has_a_use_for_is_asked():
+    opened()
+    widget("Vent roof").set_open(True)
+    settle(0.2)
+    shown = {each.objectName() for each in FreeCADGui.getMainWindow().findChildren(QtGui.QWidget) if each.isVisible()}
+    assert "HeelHeight" in shown and not {"FlarePitch", "GableRidge", "Verge"} & shown
+    form = widget("RoofForm").box
+    form.setCurrentIndex(form.findData("gable"))
+    form.activated.emit(form.currentIndex())
+    settle(0.3)
+    assert widget("GableRidge").isVisible() and widget("Verge").isVisible()
+
+
 # ---- editing
 
 

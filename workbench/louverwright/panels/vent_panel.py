@@ -10,7 +10,7 @@ import FreeCAD
 import FreeCADGui
 from PySide import QtCore, QtGui
 
-from ..core.parameters import BY_NAME, JOB, MEASURED, PARAMETERS, SHOP, Parameter
+from ..core.parameters import BY_NAME, JOB, MEASURED, PARAMETERS, SHOP, Parameter, applies
 from ..core.stock import StockList, StockListError
 from ..core.survey import Survey
 from ..features.language import tr
@@ -41,6 +41,7 @@ class VentPanel:
         self.draft, self.picture, self.placement = draft, picture, placement
         self.accepted, self.closed, self.locked, self.lost, self.new = accepted, closed, locked or {}, lost, new
         self.fields: dict[str, list[Field]] = {}
+        self.labels: dict[Field, QtGui.QLabel] = {}
         self.outcome = Outcome()
         self.results = Results()
         self.results.asked.connect(self.go_to)
@@ -89,7 +90,17 @@ class VentPanel:
     def _fill(self, form: QtGui.QFormLayout, names: tuple[str, ...]) -> None:
         for name in names:
             field = self._field(BY_NAME[name])
-            form.addRow(field.label(), field)
+            self.labels[field] = field.label()
+            form.addRow(self.labels[field], field)
+        self._show_what_applies()
+
+    def _show_what_applies(self) -> None:
+        """Hides the fields of parameters that this vent has no use for, such as the flare of a plain hip roof."""
+        for name, fields in self.fields.items():
+            shown = applies(name, self.draft.values)
+            for field in fields:
+                field.setVisible(shown)
+                self.labels[field].setVisible(shown)
 
     def _field(self, row: Parameter) -> Field:
         field = make_field(row, self.draft.style, self._stock())
@@ -121,6 +132,7 @@ class VentPanel:
             for field in self.fields.get(name, []):
                 field.show_value(value, self.draft.style)
         self._lock()
+        self._show_what_applies()
         self.drawing.start()
         self.checking.start()
 
@@ -140,6 +152,7 @@ class VentPanel:
                 field.show_value(value, self.draft.style)
         if name in RELISTING:
             self._write_anew()
+        self._show_what_applies()
         self.drawing.start()
         self.checking.start()
 
