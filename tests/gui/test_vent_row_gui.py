@@ -16,7 +16,8 @@ sys.path.append(str(Path(__file__).resolve().parents[1] / "host"))
 from vents import not_settled
 
 from louverwright.commands.new_vent import new_vent
-from louverwright.features.row import UNDOES_LINKS, make_row
+from louverwright.features.generations import UNDOES_LINKS
+from louverwright.features.row import make_row
 from louverwright.features.vent import links_of, make_vent
 
 ROW = "Louverwright_VentsAlongRidge"

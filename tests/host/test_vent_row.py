@@ -18,7 +18,8 @@ from vents import errors_in, everything, model, near, not_settled
 
 from louverwright.core.spec import SpecError
 from louverwright.exchange.build import write_all
-from louverwright.features.row import UNDOES_LINKS, make_row, row_shape, update_row
+from louverwright.features.generations import UNDOES_LINKS
+from louverwright.features.row import make_row, row_shape, update_row
 from louverwright.features.vent import delete_vent, is_vent, links_of, make_vent, vent_of
 
 THREE = {"ridge_length": 36_000.0, "vents": 3, "width": 900.0}

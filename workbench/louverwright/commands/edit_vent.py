@@ -10,11 +10,12 @@ import FreeCAD
 import FreeCADGui
 
 from ..core.roof_planes import RoofError
+from ..features.generations import UNDOES_LINKS
 from ..features.language import tr
 from ..features.migrations import refuse_newer
 from ..features.model import REFUSALS, folder_of_document, spec_of
 from ..features.properties import expressions_of, set_values, values_of
-from ..features.row import UNDOES_LINKS, update_row
+from ..features.row import update_row
 from ..features.seat import Seat, seat_of, stand_free, stand_on
 from ..features.standing import global_placement
 from ..panels.draft import Draft

@@ -11,6 +11,7 @@ from PySide import QtGui
 
 from ..core.mend import SIZE_NAMES, MendError
 from ..exchange.mend import repair_of, write_mending
+from ..features.generations import run_modal
 from ..features.language import tr
 from ..features.model import REFUSALS, folder_of_document
 from ..report.job import Job
@@ -129,5 +130,4 @@ class Dialog(QtGui.QDialog):
 def ask_told(job: Job, mark: str) -> Told | None:
     """What the user tells of a part, with one chosen beforehand; None if it is given up."""
     dialog = Dialog(job, mark, FreeCADGui.getMainWindow())
-    run = getattr(dialog, "exec_", None) or dialog.exec    # PySide 2 has the first, PySide 6 will keep the second
-    return dialog.told() if run() else None
+    return dialog.told() if run_modal(dialog) else None

@@ -5,9 +5,10 @@ from __future__ import annotations
 
 import FreeCAD
 
+from ..features.generations import UNDOES_LINKS
 from ..features.language import tr
 from ..features.model import REFUSALS
-from ..features.row import UNDOES_LINKS, update_row
+from ..features.row import update_row
 from .cut_report import chosen_vent
 from .messages import say
 

@@ -19,9 +19,6 @@ from .properties import ensure, result_row
 from .vent import ROW_NUMBER, links_of, make_vent
 
 GROUP = "Row"
-#: FreeCAD 1.0 can neither undo that a link was made to an older object nor redo that one was deleted: it says "invalid
-#: container", and the document is broken afterwards.
-UNDOES_LINKS = tuple(FreeCAD.Version()[:2]) != ("1", "0")
 ROWS = (
     result_row("App::PropertyInteger", ROW_NUMBER, GROUP, "Which vent of the row this is, counted from the ridge's −X end."),
     result_row("App::PropertyLinkHidden", "Vent", GROUP, "The vent that this one is alike to, the first of the row.", True),

@@ -13,6 +13,7 @@ from PySide import QtCore, QtGui
 from ..core.parameters import BY_NAME, JOB, MEASURED, PARAMETERS, SHOP, Parameter, applies
 from ..core.stock import StockList, StockListError
 from ..core.survey import Survey
+from ..features.generations import as_number
 from ..features.language import tr
 from ..features.seat import READ, Seat
 from ..view.in_view import Picture
@@ -220,8 +221,7 @@ class VentPanel:
 
     def getStandardButtons(self) -> int:
         """OK and Cancel."""
-        buttons = QtGui.QDialogButtonBox.Ok | QtGui.QDialogButtonBox.Cancel
-        return int(getattr(buttons, "value", buttons))
+        return as_number(QtGui.QDialogButtonBox.Ok | QtGui.QDialogButtonBox.Cancel)
 
     def accept(self) -> bool:
         """Takes the values over, if they make a vent; else the findings are in sight and the panel stays."""
