@@ -180,11 +180,14 @@ def test_it_can_stand_free_again(document, roof):
     assert near(global_placement(vent).Base, place.Base)
 
 
-def test_a_long_ridge_is_given_several_vents(document):
+def test_a_long_ridge_is_given_several_vents(document, shot):
     roof = feature(document, roofs.prism(roofs.section(), 0.0, 30_000.0))
     document.recompute()
     pick(roof)
     run(NEW)
+    FreeCADGui.activeView().viewIsometric()
+    FreeCADGui.SendMsgToActiveView("ViewFit")
+    shot("seat_row_of_three")
     assert widget("Vents").edit.text() == "3"    # 30 m: 98 ft, at most 48 ft each
     press_ok()
     vent = document.getObject("Vent")

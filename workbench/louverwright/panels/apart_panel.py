@@ -11,7 +11,7 @@ from ..core.apart import shifts, without_sides
 from ..core.outline import outlines
 from ..features.language import tr
 from ..report.job import Job
-from ..report.part_sheet import side_name
+from ..report.place_words import side_name
 from ..view.in_view import Picture
 from .closing import EndsWith, close_button, vent_label
 

@@ -17,7 +17,7 @@ from ..core.outline import Outline, outlines
 from ..core.parameters import BY_NAME, PAPER, defaults
 from ..core.resolved import resolved
 from ..core.roof_planes import BACK, RIDGE
-from ..core.row import end_distance
+from ..core.row import end_distance, positions
 from ..core.sizing import vents_advised
 from ..core.spec import Finding, Spec, SpecError, make_spec
 from ..core.stock import StockList, StockListError
@@ -111,6 +111,11 @@ class Draft:
             return outlines(self._plain_spec())
         except NO_PICTURE:
             return None    # the check, which follows, says why
+
+    def row(self) -> tuple[float, ...]:
+        """How far the axes of all vents of the row stand along the ridge from the first one's (mm); (0,) for one vent."""
+        places = positions(self._plain_spec())
+        return tuple(place - places[0] for place in places) or (0.0,)
 
     def _plain_spec(self) -> Spec:
         """The spec with all that only stands on paper at its default.  Raises SpecError or StockListError."""

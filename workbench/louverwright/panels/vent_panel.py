@@ -189,7 +189,7 @@ class VentPanel:
         """The picture of the values as they are; what makes no vent leaves the last one."""
         pieces = self.draft.picture()
         if pieces is not None:
-            self.picture.show(pieces, self._place())
+            self.picture.show(pieces, self._place(), row=self.draft.row())
 
     def _place(self) -> FreeCAD.Placement:
         """Where the vent stands: on its roof, or where it stood when the panel was opened."""

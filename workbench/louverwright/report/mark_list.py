@@ -7,7 +7,8 @@ from collections.abc import Iterable
 from dataclasses import astuple, dataclass
 
 from .job import Job
-from .part_sheet import part_name, stock_text
+from .part_sheet import stock_text
+from .place_words import part_name
 
 #: What the columns are called.
 HEADS = ("Mark", "Part", "Pieces", "Stock", "Length × width × thickness")

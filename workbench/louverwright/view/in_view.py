@@ -6,7 +6,7 @@ Nothing in the document changes: the vent's own switch in the scene is turned, n
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from typing import Any
 
 import FreeCAD
@@ -65,9 +65,12 @@ class Picture(_InView):
         self.hidden.clear()
 
     def show(self, pieces: Iterable[Outline], placement: FreeCAD.Placement,
-             shift: Callable[[Outline], Vec] = no_shift) -> None:
-        """Draws these pieces of a vent that stands at ``placement`` (global), each moved by its ``shift`` (mm)."""
-        self.scene.move(placement)
+             shift: Callable[[Outline], Vec] = no_shift, row: Sequence[float] = (0.0,)) -> None:
+        """Draws these pieces of a vent that stands at ``placement`` (global), each moved by its ``shift`` (mm).
+
+        The vents of a ``row`` stand so far along the first one's +X (mm).
+        """
+        self.scene.move(*(placement.multiply(FreeCAD.Placement(FreeCAD.Vector(x, 0, 0), FreeCAD.Rotation())) for x in row))
         self.scene.show(pieces, shift)
 
 

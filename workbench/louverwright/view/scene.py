@@ -25,19 +25,24 @@ class Scene:
     def __init__(self, look: Callable[[str], Look] = look_of) -> None:
         self.look = look
         self.root = coin.SoSeparator()
-        self.place = coin.SoTransform()
+        self.copies = coin.SoMultipleCopy()
         pick = coin.SoPickStyle()
         pick.style = coin.SoPickStyle.UNPICKABLE
         hints = coin.SoShapeHints()
         hints.vertexOrdering = coin.SoShapeHints.COUNTERCLOCKWISE
         hints.shapeType = coin.SoShapeHints.SOLID
-        for node in (pick, self.place, hints):
+        for node in (pick, hints, self.copies):
             self.root.addChild(node)
         self._kinds: dict[str, _Faces] = {}
 
-    def move(self, placement: FreeCAD.Placement) -> None:
-        """Puts the vent in its place (global)."""
-        _put(self.place, placement)
+    def move(self, *placements: FreeCAD.Placement) -> None:
+        """Puts the vent in its place (global), or in several: it is drawn once in each."""
+        self.copies.matrix.setNum(len(placements))
+        for number, placement in enumerate(placements):
+            matrix = coin.SbMatrix()
+            turn = coin.SbRotation(*placement.Rotation.Q)
+            matrix.setTransform(coin.SbVec3f(*placement.Base), turn, coin.SbVec3f(1.0, 1.0, 1.0))
+            self.copies.matrix.set1Value(number, matrix)
 
     def show(self, pieces: Iterable[Outline], shift: Callable[[Outline], Vec] = no_shift) -> None:
         """Draws these pieces, each moved by its ``shift`` (mm, assembly frame), and no others."""
@@ -47,7 +52,7 @@ class Scene:
         for kind in {*by_kind, *self._kinds}:
             if kind not in self._kinds:
                 self._kinds[kind] = _Faces(self.look(kind))
-                self.root.addChild(self._kinds[kind].root)
+                self.copies.addChild(self._kinds[kind].root)
             self._kinds[kind].show(by_kind.get(kind, []), shift)
 
 
