@@ -7,7 +7,6 @@ from typing import Any
 
 import FreeCAD
 import FreeCADGui
-from PySide import QtGui
 
 #: In the order of the menu.
 COMMANDS = ("Louverwright_EditVent", "Louverwright_TakeApart", "Louverwright_PartsAndMarks", "Louverwright_CutReport")
@@ -21,7 +20,7 @@ def fill(menu: Any, obj: FreeCAD.DocumentObject) -> None:
     for name in COMMANDS:
         command = FreeCADGui.Command.get(name)
         told = command.getInfo()
-        action = menu.addAction(QtGui.QIcon(told["pixmap"]), told["menuText"])
+        action = menu.addAction(FreeCADGui.getIcon(told["pixmap"]), told["menuText"])    # Qt itself may not know SVG
         action.setToolTip(told["toolTip"])
         action.setEnabled(command.isActive())
         action.triggered.connect(lambda *_, name=name: FreeCADGui.runCommand(name, 0))
