@@ -219,6 +219,19 @@ def test_while_it_is_edited_only_the_picture_is_seen_and_cancel_brings_the_vent_
     assert "Touched" not in vent.State
 
 
+@pytest.mark.parametrize("gone", ["vent", "document"])
+def test_the_panel_closes_with_its_vent(gone):
+    document = FreeCAD.newDocument("Barn")
+    vent = make_vent(document)
+    run(EDIT)
+    if gone == "vent":
+        document.removeObject(vent.Name)
+    else:
+        FreeCAD.closeDocument(document.Name)
+    settle(0.4)
+    assert not FreeCADGui.Control.activeDialog()
+
+
 def test_a_double_click_opens_the_panel():
     document = FreeCAD.newDocument("Barn")
     vent = make_vent(document)

@@ -90,10 +90,13 @@ def test_initgui_registers_the_workbench_without_file(monkeypatch: pytest.Monkey
     gui = types.ModuleType("FreeCADGui")    # the console has none that knows workbenches
     gui.Workbench = Workbench
     gui.addWorkbench = added.append
+    commands: list[str] = []
+    gui.addCommand = lambda name, command: commands.append(name)
     gui.addLanguagePath = gui.addIconPath = gui.addPreferencePage = lambda *words: None
     gui.updateLocale = lambda: None
     monkeypatch.setitem(sys.modules, "FreeCADGui", gui)
     run_as_freecad_does("InitGui.py", {"FreeCADGui": gui, "Gui": gui, "Workbench": Workbench})
+    assert "Louverwright_NewVent" in commands
     (bench,) = added
     if isinstance(bench, type):    # FreeCAD takes the class as well
         bench = bench()

@@ -20,7 +20,6 @@ from ..features.seat import Seat, seat_of, stand_free, stand_on
 from ..features.standing import global_placement
 from ..panels.draft import Draft
 from ..panels.vent_panel import VentPanel
-from ..view.in_view import Picture
 from .cut_report import chosen_vent
 from .messages import say
 
@@ -61,8 +60,8 @@ def edit(vent: FreeCAD.DocumentObject) -> VentPanel | None:
         draft.seat = seat_of(vent)
     except RoofError as error:
         lost = str(error)
-    panel = VentPanel(vent.Label, draft, Picture(vent.Document, [vent]), global_placement(vent), accepted, lambda taken: None,
-                      expressions_of(vent), lost)
+    panel = VentPanel(vent.Document, vent, draft, global_placement(vent), accepted, lambda taken: None, expressions_of(vent),
+                      lost)
     FreeCADGui.Control.showDialog(panel)
     return panel
 

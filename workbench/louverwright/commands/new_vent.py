@@ -19,7 +19,6 @@ from ..features.standing import global_placement
 from ..features.vent import make_vent
 from ..panels.draft import Draft
 from ..panels.vent_panel import VentPanel
-from ..view.in_view import Picture
 from .messages import say
 
 
@@ -41,7 +40,7 @@ class NewVent:
 
 def open_panel(document: FreeCAD.Document, own_document: bool = False) -> VentPanel:
     """The panel of a new vent, as a task of FreeCAD's window."""
-    empty = not document.Objects
+    empty, name = not document.Objects, document.Name
 
     def accepted(draft: Draft) -> bool:
         try:
@@ -54,15 +53,15 @@ def open_panel(document: FreeCAD.Document, own_document: bool = False) -> VentPa
     def closed(taken: bool) -> None:
         if taken:
             show(empty)
-        elif own_document and not document.Objects:
-            FreeCAD.closeDocument(document.Name)
+        elif own_document and name in FreeCAD.listDocuments() and not document.Objects:
+            FreeCAD.closeDocument(name)
 
     part = active_part()
     inside = global_placement(part) if part is not None and part.Document is document else FreeCAD.Placement()
     draft = Draft(preferred(), folder_of_document(document))
     picked = picks_of(FreeCADGui.Selection.getSelectionEx("", 0))
     lost = _take_picked(draft, picked) if picked else ""
-    panel = VentPanel(tr("New vent"), draft, Picture(document), inside, accepted, closed, lost=lost, new=True)
+    panel = VentPanel(document, None, draft, inside, accepted, closed, lost=lost)
     FreeCADGui.Control.showDialog(panel)
     show(empty)
     return panel

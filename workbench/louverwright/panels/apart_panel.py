@@ -26,7 +26,7 @@ class ApartPanel:
                  placement: FreeCAD.Placement) -> None:
         self.pieces = outlines(job.spec)
         self.picture, self.placement = picture, placement
-        self.end = EndsWith(standing, self.reject)
+        self.end = EndsWith(standing.Document, standing, self.reject)
         self.stages, self.all = self._slider("StagesApart"), self._slider("AllPiecesApart")
         self.sides = [self._box(job, side) for side in range(job.sizes.plan.sides)]
         self.form = self._form(title, standing)

@@ -8,11 +8,12 @@ from collections.abc import Callable
 import FreeCAD
 from PySide import QtCore, QtGui
 
+from ..features.generations import as_number
+
 
 def close_button() -> int:
     """Close, as FreeCAD wants to be told of it in every version of Qt; Escape presses it."""
-    button = QtGui.QDialogButtonBox.Close
-    return int(getattr(button, "value", button))
+    return as_number(QtGui.QDialogButtonBox.Close)
 
 
 def vent_label(obj: FreeCAD.DocumentObject) -> QtGui.QLabel:
@@ -25,10 +26,10 @@ def vent_label(obj: FreeCAD.DocumentObject) -> QtGui.QLabel:
 
 
 class EndsWith:
-    """Has ``close`` called once a vent has been deleted, or its document closed, until ``stop``."""
+    """Has ``close`` called once a document is closed, or a vent in it deleted, until ``stop``."""
 
-    def __init__(self, vent: FreeCAD.DocumentObject, close: Callable[[], object]) -> None:
-        self.document, self.name, self.close = vent.Document.Name, vent.Name, close
+    def __init__(self, document: FreeCAD.Document, vent: FreeCAD.DocumentObject | None, close: Callable[[], object]) -> None:
+        self.document, self.name, self.close = document.Name, vent.Name if vent is not None else "", close
         self.later = QtCore.QTimer()    # FreeCAD is not to lose an observer while it talks to it
         self.later.setSingleShot(True)
         self.later.setInterval(0)
@@ -45,9 +46,9 @@ class EndsWith:
 
     @property
     def is_gone(self) -> bool:
-        """Whether there is no such vent any more."""
+        """Whether there is no such document or vent any more."""
         document = FreeCAD.listDocuments().get(self.document)
-        return document is None or document.getObject(self.name) is None
+        return document is None or (bool(self.name) and document.getObject(self.name) is None)
 
     def _look(self) -> None:
         if self.is_gone:

@@ -40,7 +40,7 @@ class MarksPanel:
         self.later.setSingleShot(True)
         self.later.setInterval(0)
         self.later.timeout.connect(self.follow_selection)
-        self.end = EndsWith(vent, self.reject)
+        self.end = EndsWith(vent.Document, vent, self.reject)
         self.fill()
         FreeCADGui.Selection.addObserver(self)
         self.follow_selection()

@@ -17,6 +17,7 @@ from ..features.generations import as_number
 from ..features.language import tr
 from ..features.seat import READ, Seat
 from ..view.in_view import Picture
+from .closing import EndsWith
 from .draft import NO_PICTURE, Draft, Outcome
 from .fields import Field, make_field
 from .results import Results
@@ -34,20 +35,25 @@ RELISTING = ("stock_list", "paper_units")
 
 
 class VentPanel:
-    """FreeCAD's task panel of a vent.  ``accepted`` gets the draft; where it says no, the panel stays open."""
+    """FreeCAD's task panel of a vent, or of a new one where there is none yet.
 
-    def __init__(self, title: str, draft: Draft, picture: Picture, placement: FreeCAD.Placement,
-                 accepted: Callable[[Draft], bool], closed: Callable[[bool], None],
-                 locked: Mapping[str, str] | None = None, lost: str = "", new: bool = False) -> None:
-        self.draft, self.picture, self.placement = draft, picture, placement
-        self.accepted, self.closed, self.locked, self.lost, self.new = accepted, closed, locked or {}, lost, new
+    ``accepted`` gets the draft; where it says no, the panel stays open.
+    """
+
+    def __init__(self, document: FreeCAD.Document, vent: FreeCAD.DocumentObject | None, draft: Draft,
+                 placement: FreeCAD.Placement, accepted: Callable[[Draft], bool], closed: Callable[[bool], None],
+                 locked: Mapping[str, str] | None = None, lost: str = "") -> None:
+        self.draft, self.placement, self.accepted, self.closed = draft, placement, accepted, closed
+        self.locked, self.lost, self.new = locked or {}, lost, vent is None
         self.fields: dict[str, list[Field]] = {}
         self.labels: dict[Field, QtGui.QLabel] = {}
         self.outcome = Outcome()
         self.results = Results()
         self.results.asked.connect(self.go_to)
         self.sections: dict[str, Section] = {}
-        self.form = self._main(title)
+        self.form = self._main(vent.Label if vent is not None else tr("New vent"))
+        self.picture = Picture(document, [vent] if vent is not None else [])
+        self.end = EndsWith(document, vent, self.reject)
         self.drawing = self._timer(0, self.draw)
         self.checking = self._timer(REST, self.check)
         self.draw()
@@ -243,6 +249,7 @@ class VentPanel:
         """Takes the panel and its picture away."""
         self.drawing.stop()
         self.checking.stop()
+        self.end.stop()
         self.picture.close()
         FreeCADGui.Control.closeDialog()
         self.closed(taken)
