@@ -84,8 +84,8 @@ def test_measuring_twice_is_measuring_once() -> None:
 def test_the_report_shows_what_was_measured() -> None:
     job = job_from_values({"slat_thickness": 18.0, "slat_width": 138.0, "ring_thickness": 18.2})
     stock = {sheet.part.kind.id: sheet.stock for sheet in part_sheets(job)}
-    assert stock["louver.slat"].startswith("1x6 (138 × 18 mm)")
-    assert stock["louver.trim.gable"].startswith("1x6 (139.5 × 19 mm)")
+    assert stock["louver.slat"].startswith("1x6 (138 × 18\u00a0mm)")
+    assert stock["louver.trim.gable"].startswith("1x6 (139.5 × 19\u00a0mm)")
     shown = {part["kind"]: part["stock"] for part in json.loads(to_json(job))["parts"]}
     assert (shown["louver.slat"]["thickness"], shown["louver.slat"]["width"]) == (18.0, 138.0)
 

@@ -98,7 +98,7 @@ def test_a_bevelled_notchs_words_say_how_each_wall_leans() -> None:
     walls = row.size.split("; ")
     assert len(walls) == 2 and all(wall.endswith("more wood left on the outside") for wall in walls)
     assert walls[0].startswith("a–b plumb") and "bevel 30.0°" in walls[0] and "bevel 14.6°" in walls[1]
-    assert row.position.startswith("on the outside: a (") and "; on the inside: d (" in row.position
+    assert row.position.startswith("on the outside: a\u00a0(") and "; on the inside: d\u00a0(" in row.position
 
 
 def test_a_flared_rafters_top_is_sawn_before_its_ends_are_marked() -> None:

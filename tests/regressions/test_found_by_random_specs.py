@@ -29,4 +29,4 @@ def test_the_vent_builds(fault: str) -> None:
 
 def test_the_sill_bed_stays_within_a_shallow_panel() -> None:
     spec = checked_spec({"panel_depth": 40.0, "slat_stock": "20x120"}, stock_list("eu"))
-    assert [part.board.width for part in layout(spec).of_kind("louver.bed")] == [pytest.approx(40.0)]
+    assert [part.board.width for part in layout(spec).of_kind("louver.bed")] == [pytest.approx(38.0)]    # 2 mm blunt at 45°

@@ -112,3 +112,11 @@ def test_no_two_rows_print_the_same_setting(name: str) -> None:
         keys = [tuple(row.split(" | ")[columns]) for row in set_up(job_of(name), caption)]
         shown = [(key[0], key[1].split(":")[0]) if caption == "Rips" else key for key in keys]
         assert len(set(shown)) == len(shown), (caption, shown)
+
+
+@pytest.mark.parametrize("name", EXAMPLES)
+def test_no_crosscut_of_a_sheet_is_advised_on_that_is_not_listed(name: str) -> None:
+    """The square ends of sheet goods are made when the blank is cut from the sheet."""
+    for sheet in part_sheets(job_of(name)):
+        told = [text for text in sheet.advice if "“square end”" in text]
+        assert not told or any(row.name.startswith("square") for row in sheet.cuts), (sheet.mark, told)

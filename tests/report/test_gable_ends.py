@@ -123,7 +123,7 @@ def test_no_piece_lies_at_the_fence_on_a_point() -> None:
     sheet = sheet_of("roof.gable.peak")
     ends = [row for row in sheet.cuts if "end" in row.where]
     assert len(ends) == 2 and all("lower edge at the fence; long point at the fence" in row.lay for row in ends)
-    assert {row.set_to for row in ends} == {"mitre 53.1° left"}
+    assert {row.set_to for row in ends} == {"mitre 53.1° left (36.9° from the edge)"}
 
 
 def test_a_ridges_corners_are_cut_with_its_flat_edge_at_the_fence() -> None:

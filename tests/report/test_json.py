@@ -280,10 +280,13 @@ def test_every_saw_cut_has_a_row(name: str) -> None:
         exact = [abs(cut[key]) for cut in saw for key in ("mitre", "bevel", "taper") if key in cut]
         exact += [math.degrees(math.asin(abs(plane["normal"][2])))
                   for cut in saw if "bevel" not in cut for plane in cut["waste"]]
+        shaped = {cut["name"] for cut in saw if cut["kind"] == "shaped edge"}    # told wall by wall, as notches are
         for row in rows:
             scales, _, complements = row["set"].partition(" (")
             for text in re.findall(r"(\d+\.\d)°", scales):
                 assert any(abs(float(text) - angle) <= 0.0501 for angle in exact), (part["mark"], row)
+            if row["name"] in shaped:
+                continue
             own = [float(text) for text in re.findall(r"(?:mitre|bevel) (\d+\.\d)°|(\d+\.\d)° from square", scales)
                    for text in text if text]
             assert [float(text) for text in re.findall(r"(\d+\.\d)°", complements)] == pytest.approx(

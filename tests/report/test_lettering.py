@@ -18,6 +18,7 @@ from louverwright.report.drawing import Label
 from louverwright.report.job import Job
 from louverwright.report.json_file import cuts_record
 from louverwright.report.lettering import Box, Taken, crosses, lettered, overlap
+from louverwright.report.seat_words import seats
 from louverwright.report.strokes import CAP_HEIGHT, Letters, Stroke, primitives, text_width
 from louverwright.report.words import how_to_read
 
@@ -37,7 +38,7 @@ def box(letters: Letters) -> Box:
 def test_no_word_of_a_drawing_lies_on_a_line_or_on_another_word(name: str) -> None:
     job = job_of(name)
     for part in job.assembly.parts:
-        painted = primitives(board_drawing(part, job.writer))
+        painted = primitives(board_drawing(part, part.name, job.writer, seats(part, job.assembly)))
         boxes = [(each.text, box(each)) for each in painted if isinstance(each, Letters)]
         lines = [line for each in painted if isinstance(each, Stroke) for line in pairwise(each.points)]
         for i, (text, own) in enumerate(boxes):

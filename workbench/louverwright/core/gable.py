@@ -10,7 +10,7 @@ from .assembly import NOTCH
 from .base import board_edges
 from .cutting import ENDLESS, Member, Trim
 from .geometry import Z_AXIS, Placement, Plane, add, dot, scale
-from .louver import slat_plane
+from .louver import BLUNT, slat_plane
 from .plan import ENDS, above, below
 from .sizes import CapSize, Sizes
 from .spec import Spec
@@ -28,8 +28,6 @@ DRIP_NOSE = 20.0
 LEAST_SLAT = 60.0
 #: Gap between the topmost slat of a gable and the peak board over it (mm).
 PEAK_GAP = 2.0
-#: The thin edge of a gable's sill bed is left this thick: a feather edge breaks off (mm).
-BLUNT = 2.0
 #: Barge boards further than this from the gable's rafter are held by lookouts too, which stand this near to each
 #: other up the slope (mm, both common practice).
 FREE_VERGE, LOOKOUT_BAY = 150.0, 600.0

@@ -17,6 +17,8 @@ from .spec import Spec
 _ANY = (-ENDLESS, ENDLESS)
 #: The screen's lower batten is set this far below the sill's upper arris (mm).
 BATTEN_DROP = 2.0
+#: The thin edge of a sill's bed is left this thick: a feather edge breaks off (mm).
+BLUNT = 2.0
 
 
 def louver_members(spec: Spec, at: Sizes) -> Iterator[Member]:
@@ -97,14 +99,15 @@ def _ends(plan: Plan, side: int, half: float, name: str) -> tuple[Trim, ...]:
 
 
 def _bed(at: Sizes, side: int) -> Member:
-    """A triangular strip between rail and sill, as deep as the rail where its height allows; its marked face lies below."""
+    """A strip between rail and sill, as deep as the rail where its height allows, its thin edge outside left blunt; its marked
+    face lies below."""
     louver, plan = at.louver, at.plan
     slope = math.tan(math.radians(louver.sill_slope))
     deep = min(louver.frame_t, louver.frame_t / slope, louver.depth)
     under_sill = _slat_plane(at, side, 0).flipped()
     trims = (Trim("slope of the sill", (under_sill,)), *_ends(plan, side, louver.panel(side).half, "end"))
     frame = Placement.from_axes(plan.point(side, 0.0, 0.0, 0.0), plan.v(side), (0.0, 0.0, -1.0))
-    return Member("louver.bed", side, frame, (louver.frame_r - deep, louver.frame_r),
+    return Member("louver.bed", side, frame, (louver.frame_r - deep, louver.frame_r - BLUNT / slope),
                   (-louver.rail_top - deep * slope, -louver.rail_top), trims)
 
 

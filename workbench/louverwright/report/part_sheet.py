@@ -398,7 +398,7 @@ def _advice(part: Part, spec: Spec, write: Writer) -> list[str]:
     for cut in part.board.cuts:
         if len(cut.planes) == 1:
             out += beyond_saw(cut, part, spec, write, nested(part) is not None)
-    square_end = any(keeps_end(part, end) for end in (END_A, END_B))
+    square_end = not from_sheet(part) and any(keeps_end(part, end) for end in (END_A, END_B))
     out += too_deep(part, 0.0, spec, write) if square_end else []
     out += too_long(part, square_end, spec, write)
     out += _shaped_advice(part)
