@@ -10,9 +10,10 @@ import FreeCAD
 import FreeCADGui
 import pytest
 from conftest import settle
+from PySide import QtGui
 
 sys.path.append(str(Path(__file__).resolve().parents[1] / "host"))
-from roofs import LEFT, THICK, TURNED, feature, roof_shape
+from roofs import THICK, TURNED, feature, roof_shape
 from vents import not_settled
 
 from louverwright.core.figures import figures
@@ -20,6 +21,7 @@ from louverwright.features.model import spec_of
 from louverwright.features.opening import opening_of
 from louverwright.features.roof_reading import RoofPick, read_roof
 from louverwright.features.seat import stand_on
+from louverwright.features.standing import global_placement
 from louverwright.features.vent import make_vent
 
 COMMAND = "Louverwright_RoofOpening"
@@ -67,12 +69,26 @@ def is_active():
     return FreeCADGui.Command.get(COMMAND).isActive()
 
 
-def look():
-    view = FreeCADGui.activeView()
+def look_down_on(vent, high=2200.0):
+    """The 3D view from above, so many mm of it, with the vent's axis in the middle and nothing selected."""
+    select()
+    view, place = FreeCADGui.activeView(), global_placement(vent).Base
     view.setAnimationEnabled(False)
-    view.viewIsometric()
+    view.viewTop()
     FreeCADGui.SendMsgToActiveView("ViewFit")
+    camera = view.getCameraNode()
+    camera.position.setValue(place.x, place.y, camera.position.getValue()[2])
+    camera.height.setValue(high)
     settle(0.7)
+
+
+def background(image):
+    """How many of the pixels round the view's middle, every fourth each way, are as blue as the empty view is."""
+    area = FreeCADGui.getMainWindow().centralWidget()
+    middle = area.mapToGlobal(area.rect().center())
+    colours = [QtGui.QColor.fromRgba(image.pixel(middle.x() + x, middle.y() + y))
+               for x in range(-40, 41, 4) for y in range(-40, 41, 4)]
+    return sum(colour.blue() > colour.red() + 20 for colour in colours) / len(colours)
 
 
 def test_it_is_active_for_a_vent_on_a_drawn_roof(document, roof) -> None:
@@ -88,8 +104,8 @@ def test_it_is_active_for_a_vent_on_a_drawn_roof(document, roof) -> None:
 
 def test_the_command_cuts_hides_and_is_one_step(document, roof, vent, shot, said) -> None:
     vent.ViewObject.Visibility = False
-    look()
-    shot("opening_before")
+    look_down_on(vent)
+    assert background(shot("opening_before")) == 0.0
     steps = document.UndoCount
     select(vent)
     run(COMMAND)
@@ -104,9 +120,8 @@ def test_the_command_cuts_hides_and_is_one_step(document, roof, vent, shot, said
     assert opening.ViewObject.claimChildren() == []
     assert document.UndoCount == steps + 1 and document.UndoNames[0] == "Roof opening"
     assert not_settled(document) == []
-    select()
-    look()
-    shot("opening_cut")
+    look_down_on(vent)
+    assert background(shot("opening_cut")) == 1.0
     run("Std_Undo")
     assert opening_of(vent) is None and roof.ViewObject.Visibility and roof.Visibility
     run("Std_Redo")
@@ -122,11 +137,11 @@ def test_with_the_vent_on_it_and_a_ridge_board_left(document, roof, vent, shot) 
     opening = opening_of(vent)
     opening.RidgeBoard = 38.0
     document.recompute()
-    look()
+    look_down_on(vent, 12_000.0)
     shot("opening_with_vent")
     vent.ViewObject.Visibility = False
-    look()
-    shot("opening_ridge_board")
+    look_down_on(vent)
+    assert 0.3 < background(shot("opening_ridge_board")) < 0.95
     assert len(roof.Shape.cut(opening.Shape).Solids) == 2
 
 
@@ -165,4 +180,7 @@ def test_opened_again_it_has_its_view_and_the_roof_stays_hidden(document, roof, 
     assert opening.ViewObject.Proxy.__class__.__name__ == "OpeningView"
     assert opening.ViewObject.Visibility and not document.getObject("Roof").ViewObject.Visibility
     assert not_settled(document) == []
-    assert LEFT in (pytest.approx(opening.Vent.PitchLeft.Value), pytest.approx(opening.Vent.PitchRight.Value))
+    opening.Vent.AlongRidge = 700.0
+    document.recompute()
+    area = figures(spec_of(opening.Vent))["roof_opening_area"]
+    assert opening.Shape.Volume == pytest.approx(roof_shape().Volume - area * THICK, rel=1e-9)

@@ -82,7 +82,7 @@ def taken(before, opening):
 
 
 def passes(vent, shape):
-    """Whether a plumb line through the vent, off its axis, meets nothing of a global shape from the ridge to 0.9 m under it."""
+    """Whether a plumb line through the vent, off its axis, meets nothing of a global shape, down to 0.9 m under the ridge."""
     place = global_placement(vent)
     line = Part.makeLine(place.multVec(Vector(30.0, 20.0, 400.0)), place.multVec(Vector(30.0, 20.0, -900.0)))
     return shape.common(line).Length < 1e-6
@@ -91,8 +91,9 @@ def passes(vent, shape):
 # ---- what is cut away
 
 
-@pytest.mark.parametrize("values", [{}, {"facing": "corner"}, {"width": 1000.0, "length": 1500.0}, {"sides": 6, "width": 1000.0},
-                                    {"ridge_offset": 60.0, "width": 1200.0}, {"opening_margin": 55.0}], ids=str)
+@pytest.mark.parametrize("values", [{}, {"facing": "corner"}, {"width": 1000.0, "length": 1500.0},
+                                    {"sides": 6, "width": 1000.0}, {"ridge_offset": 60.0, "width": 1200.0},
+                                    {"opening_margin": 55.0}], ids=str)
 def test_it_takes_area_times_plumb_thickness(document, roof, values) -> None:
     before = roof.Shape.Volume
     vent = on(document, roof, **values)
@@ -222,8 +223,11 @@ def volume_of(shape):
     return sum(abs(solid.Volume) for solid in shape.Solids)
 
 
-@pytest.mark.parametrize("kind", [kind for kind in roofs.KINDS if kind not in (roofs.bare_faces, roofs.slabs, roofs.whole_barn)],
-                         ids=lambda kind: kind.__name__)
+#: The kinds whose roof is not as thick everywhere; each has a test of its own.
+OTHERWISE = (roofs.bare_faces, roofs.slabs, roofs.whole_barn)
+
+
+@pytest.mark.parametrize("kind", [kind for kind in roofs.KINDS if kind not in OTHERWISE], ids=lambda kind: kind.__name__)
 def test_every_kind_of_roof_can_be_opened(document, kind, capfd) -> None:
     root, path, _ = kind(document)
     document.recompute()
@@ -231,8 +235,7 @@ def test_every_kind_of_roof_can_be_opened(document, kind, capfd) -> None:
     capfd.readouterr()
     opening = make_opening(vent)
     before, after = roofs.global_shape(root, path), whole(opening)
-    dormer = kind is roofs.with_dormer
-    assert abs(before.Volume) - after.Volume == pytest.approx(plan_area(vent) * THICK, rel=1e-5) or dormer
+    assert abs(before.Volume) - after.Volume == pytest.approx(plan_area(vent) * THICK, rel=1e-5)
     assert after.isValid()
     assert passes(vent, after) and (not passes(vent, before) or kind is roofs.inside_out)
     assert not_settled(document) == []
@@ -270,8 +273,8 @@ def test_faces_without_thickness_lose_area_over_the_cosine(document) -> None:
     document.recompute()
     vent = on(document, root, path)
     opening = make_opening(vent)
-    half = plan_area(vent) / 2.0
-    assert root.Shape.Area - opening.Shape.Area == pytest.approx(half / cos(radians(LEFT)) + half / cos(radians(RIGHT)), rel=1e-6)
+    lost = plan_area(vent) / 2.0 * (1.0 / cos(radians(LEFT)) + 1.0 / cos(radians(RIGHT)))
+    assert root.Shape.Area - opening.Shape.Area == pytest.approx(lost, rel=1e-6)
     assert "without a thickness" in opening.Done
 
 
@@ -463,7 +466,7 @@ def test_a_roof_that_would_be_gone_is_told(document) -> None:
 def test_its_result_is_no_roof_for_its_own_vent(document, roof) -> None:
     vent = on(document, roof)
     opening = make_opening(vent)
-    with pytest.raises(RoofError, match="is made from the vent .* before the opening is cut into it"):
+    with pytest.raises(RoofError, match=r"is made from the vent .* before the opening is cut into it"):
         stand_on(vent, read_roof(RoofPick(opening)))
     assert not_settled(document) == []
 
