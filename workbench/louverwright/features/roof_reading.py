@@ -115,6 +115,20 @@ def read_again(where: Sequence[RoofPick], text: str) -> RoofReading:
     return _reading(planes, tuple(where), targets)
 
 
+def roof_shapes(where: Iterable[RoofPick]) -> list[Part.Shape]:
+    """The whole shape of every object that a roof is read from, where it stands in the whole document.
+
+    Raises RoofLost for objects that are gone, RoofError for what has no faces.
+    """
+    found = []
+    for of, (pick, path) in enumerate(_paths(where)):
+        target = _target(pick.object, path, of)
+        shape = target.shape.copy()
+        shape.Placement = target.above.multiply(shape.Placement)
+        found.append(shape)
+    return found
+
+
 def turned(reading: RoofReading) -> RoofReading:
     """The same roof with left and right exchanged."""
     targets = [_target(pick.object, path, of) for of, (pick, path) in enumerate(_paths(reading.where))]

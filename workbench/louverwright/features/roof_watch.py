@@ -3,6 +3,8 @@
 
 Such are the moves of a part that holds the vent but not the roof (or the other way about, where a link would be a cycle),
 and a vent that is put into another part.  The links of ``roof_link`` do all else, and do it without this.
+
+An opening that was cut for a vent stands beside it; where a part holds only one of the two, it is looked after likewise.
 """
 
 from __future__ import annotations
@@ -10,7 +12,10 @@ from __future__ import annotations
 import FreeCAD
 
 from .roof_link import is_linked, unfollowed
+from .standing import containers
 
+#: The property by which an opening in a roof is known.
+OPENING = "OpeningSchema"
 _CONTAINER = "App::GeoFeatureGroupExtension"
 
 
@@ -24,9 +29,24 @@ class RoofWatch:
         document = obj.Document
         if document.Restoring or document.Transacting:    # what comes back then was right when it was written
             return
-        for vent in document.Objects:
-            if vent != obj and is_linked(vent) and (name == "Group" or obj in unfollowed(vent)):
-                vent.touch()
+        for each in document.Objects:
+            if each != obj and _looked_after(each) and (name == "Group" or _moves(obj, each)):
+                each.touch()
+
+
+def _looked_after(obj: FreeCAD.DocumentObject) -> bool:
+    """Whether an object is a vent on a roof that is drawn, or an opening for a vent."""
+    return is_linked(obj) or (OPENING in obj.PropertiesList and obj.Vent is not None)
+
+
+def _moves(part: FreeCAD.DocumentObject, obj: FreeCAD.DocumentObject) -> bool:
+    """Whether a move of a part changes a vent's place on its roof, or an opening's against its vent."""
+    return part in unfollowed(obj) if is_linked(obj) else _holds_one(part, obj)
+
+
+def _holds_one(part: FreeCAD.DocumentObject, opening: FreeCAD.DocumentObject) -> bool:
+    """Whether a part holds an opening but not its vent, or the other way about."""
+    return (part in containers(opening)) != (part in containers(opening.Vent))
 
 
 def _holds(obj: FreeCAD.DocumentObject) -> bool:

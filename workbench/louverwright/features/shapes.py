@@ -10,6 +10,7 @@ import Part
 
 from ..core.assembly import Board, board_shell
 from ..core.assembly import Part as VentPart
+from ..core.faces import Shell
 from ..core.geometry import Placement, Vec
 
 
@@ -28,16 +29,20 @@ def freecad_placement(placement: Placement) -> FreeCAD.Placement:
         0.0, 0.0, 0.0, 1.0))
 
 
-@lru_cache(maxsize=512)
-def board_shape(board: Board) -> Part.Shape:
-    """The solid of a board, in the board frame.  Shared by all its pieces: copy before changing it."""
-    shell = board_shell(board)
+def shell_shape(shell: Shell) -> Part.Shape:
+    """The solid inside a core shell."""
     points = [vector(p) for p in shell.points]
     faces = []
     for face in shell.faces:
         wires = [Part.makePolygon([*(points[i] for i in loop), points[loop[0]]]) for loop in face.loops]
         faces.append(Part.Face(wires) if len(wires) > 1 else Part.Face(wires[0]))
-    solid = Part.Solid(Part.Shell(faces))
+    return Part.Solid(Part.Shell(faces))
+
+
+@lru_cache(maxsize=512)
+def board_shape(board: Board) -> Part.Shape:
+    """The solid of a board, in the board frame.  Shared by all its pieces: copy before changing it."""
+    solid = shell_shape(board_shell(board))
     for bore in board.bores:
         hole = Part.makeCylinder(bore.diameter / 2.0, bore.length, vector(bore.start), vector(bore.direction))
         solid = solid.cut(hole).Solids[0]

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""The view providers of vent, stage and part.  They hold nothing but the object that they were attached to."""
+"""The view providers of vent, stage, part and roof opening.  They hold nothing but the object that they were attached to."""
 
 from __future__ import annotations
 
@@ -10,6 +10,7 @@ import FreeCADGui
 
 from ..core.kinds import BY_ID
 from ..core.parameters import BY_NAME
+from ..features.opening import cut_from, is_opening, show_roof
 from ..features.properties import Row, ensure
 from ..features.proxy import Proxy
 from ..features.vent import delete_parts, is_vent
@@ -25,7 +26,7 @@ COLOUR_BY = Row("App::PropertyEnumeration", "ColourBy", "Louverwright",
 
 
 class View(Proxy):
-    """What all three have in common."""
+    """What all have in common."""
 
     is_group = True
     object: FreeCAD.DocumentObject | None = None
@@ -134,6 +135,31 @@ class PartView(OwnedView):
         paint(view, look_in(view.Object))
 
 
+class OpeningView(View):
+    """A roof with an opening: it looks as the roof does, which it hides."""
+
+    is_group = False
+
+    @staticmethod
+    def icon_of(obj: FreeCAD.DocumentObject) -> str:
+        """That of the command."""
+        return "roof_opening"
+
+    @staticmethod
+    def dress(view: Any) -> None:
+        """The roof's colour and transparency."""
+        View.dress(view)
+        roof = cut_from(view.Object)
+        for name in ("ShapeColor", "LineColor", "Transparency"):
+            if hasattr(getattr(roof, "ViewObject", None), name):
+                setattr(view, name, getattr(roof.ViewObject, name))
+
+    def onDelete(self, view: Any, sub_names: Any) -> bool:
+        """Shows the roof again, in the same step."""
+        show_roof(view.Object)
+        return True
+
+
 def form_of(kind_id: str) -> str:
     """What a kind is usually cut from: 'dimension', 'post', 'board', 'sheet' or 'mesh'."""
     return BY_NAME[BY_ID[kind_id].stock].forms[0]
@@ -143,6 +169,8 @@ def provider_for(obj: FreeCAD.DocumentObject) -> type[View] | None:
     """The view provider for one of our objects; None for any other."""
     if is_vent(obj):
         return VentView
+    if is_opening(obj):
+        return OpeningView
     if "StageId" in obj.PropertiesList:
         return StageView
     return PartView if "KindId" in obj.PropertiesList else None
