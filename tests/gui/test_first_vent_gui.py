@@ -138,7 +138,7 @@ def test_from_somebodys_barn_to_the_paper(tidy_window, tmp_path, shot, monkeypat
 
     # 4. cut the opening into the roof
     FreeCADGui.Selection.addSelection(vent)
-    # run("Louverwright_RoofOpening")
+    run("Louverwright_RoofOpening")
     assert not_settled(document) == []
     vent.ViewObject.Visibility = False
     look()
