@@ -183,3 +183,16 @@ def test_defaults_and_limits_in_words() -> None:
     assert limits_text(rows["pitch_left"]) == "0.00° to under 75.00°"
     assert limits_text(rows["overhang"]) == "40 mm to 600 mm"
     assert limits_text(rows["corner"]) == "butt, mitred" and limits_text(rows["soffit_stock"]) == "sheet or board"
+
+
+def test_sets_of_papers_are_written_by_name(tmp_path: Path) -> None:
+    done = run("papers", str(EXAMPLE), "--out", str(tmp_path), "--only", "cuts", folder=ROOT / "workbench")
+    assert done.returncode == 0, done.stderr
+    assert {"report.html", "report.pdf", "cuts.csv", "cuts.json"} <= {path.name for path in tmp_path.iterdir()}
+
+
+def test_a_set_that_there_is_not_is_refused_with_those_that_there_are(tmp_path: Path) -> None:
+    done = run("papers", str(EXAMPLE), "--out", str(tmp_path), "--only", "cuts,poems", folder=ROOT / "workbench")
+    assert done.returncode == 2
+    assert "there is no set “poems”; known are cuts" in done.stderr
+    assert list(tmp_path.iterdir()) == []

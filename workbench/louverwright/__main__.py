@@ -15,6 +15,7 @@ from .exchange.build import write_all
 from .exchange.compare import read_state, write_comparison
 from .exchange.host import NoFreeCAD, add_paths, load_freecad, run_again_in_system_python
 from .exchange.mend import repair_of, write_mending
+from .exchange.paper_sets import BY_NAME, SETS, write_sets
 from .exchange.papers import job_from_values, write_papers
 from .exchange.pdf import PdfError, qt_modules
 from .exchange.reference import parameters_json, parameters_page, parameters_text, scenario_schema
@@ -56,11 +57,14 @@ def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(prog="louverwright", description="Louvered roof vents: model and cut report.")
     verbs = parser.add_subparsers(required=True, metavar="VERB")
     for name, run, text in (("build", _build, "model (FCStd, STEP) and report (HTML, PDF, CSV, JSON)"),
-                            ("report", _report, "the report alone")):
+                            ("report", _report, "the report alone"),
+                            ("papers", _papers, "every set of papers, or those named")):
         verb = verbs.add_parser(name, help=text)
         verb.add_argument("scenario", type=Path)
         verb.add_argument("--out", type=Path, required=True, help="folder to write to")
         verb.set_defaults(run=run)
+    verb.add_argument("--only", default=",".join(BY_NAME), metavar="SET,SET",
+                      help="; ".join(f"{each.name}: {each.words}" for each in SETS))
     verb = verbs.add_parser("check", help="say whether a scenario can be built, and what comes of it")
     verb.add_argument("scenario", type=Path)
     verb.set_defaults(run=_check)
@@ -132,6 +136,22 @@ def _report(options: argparse.Namespace) -> int:
     _, job = _job(options)
     written = write_papers(job, options.out)
     _say(f"done: {options.out}: {', '.join(path.name for path in written)}")
+    return 0
+
+
+def _papers(options: argparse.Namespace) -> int:
+    names = [name.strip() for name in options.only.split(",")]
+    unknown = [name for name in names if name not in BY_NAME]
+    if unknown:
+        return _refuse([f"--only: there is no set “{name}”; known are {', '.join(BY_NAME)}." for name in unknown],
+                       "These papers cannot be written:")
+    missing = _missing_freecad()
+    _, job = _job(options)
+    if missing:
+        raise missing
+    started = time.monotonic()
+    written = write_sets(job, options.out, names)
+    _say(f"done in {time.monotonic() - started:.1f} s: {options.out}: {', '.join(path.name for path in written)}")
     return 0
 
 

@@ -1,0 +1,38 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""Every set of papers that a job can be printed as, in one table: what makes it, and what it is called.
+
+A set is one errand: to the saw, to the yard, to the bench, to the roof.  Sets know nothing of each other.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from pathlib import Path
+
+from ..report.job import Job
+from .papers import write_papers
+
+
+@dataclass(frozen=True)
+class PaperSet:
+    """A set by its name on the command line, what it is in words, and what writes it into a folder."""
+
+    name: str
+    words: str
+    write: Callable[[Job, Path], list[Path]]
+
+
+#: In the order in which they are needed.
+SETS = (
+    PaperSet("cuts", "the cut report: every part, its cuts and joints, set-ups for the saw", write_papers),
+)
+BY_NAME = {each.name: each for each in SETS}
+
+
+def write_sets(job: Job, folder: Path, names: Iterable[str] = tuple(BY_NAME)) -> list[Path]:
+    """Writes the sets named into ``folder`` and returns their papers.
+
+    Raises KeyError for a name that is none, OSError where the folder cannot be written, PdfError where Qt is missing.
+    """
+    return [path for name in names for path in BY_NAME[name].write(job, folder)]
