@@ -17,6 +17,7 @@ from pathlib import Path
 from typing import Any
 
 from ..core.parameters import ANGLE, BY_NAME, COUNT, LENGTH, NUMBER, SWITCH, Parameter
+from ..core.saying import joined
 from ..core.survey import SurveyError, survey_from_mapping
 from ..core.units import ReadError, parse_angle, parse_length, parse_number, parse_yes_no
 
@@ -32,7 +33,7 @@ class ScenarioError(ValueError):
     """A scenario that cannot be used; ``findings`` are (key, sentence) pairs, all of them."""
 
     def __init__(self, findings: list[tuple[str, str]]) -> None:
-        super().__init__("\n".join(f"{key}: {sentence}" for key, sentence in findings))
+        super().__init__(joined("\n", (joined(": ", each) for each in findings)))
         self.findings = tuple(findings)
 
 

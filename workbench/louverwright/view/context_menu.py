@@ -9,6 +9,8 @@ import FreeCAD
 import FreeCADGui
 from PySide import QtGui
 
+from ..features.language import tr
+
 #: In the order of the menu.
 COMMANDS = ("Louverwright_EditVent", "Louverwright_TakeApart", "Louverwright_PartsAndMarks", "Louverwright_CutReport")
 
@@ -21,8 +23,8 @@ def fill(menu: Any, obj: FreeCAD.DocumentObject) -> None:
     for name in COMMANDS:
         command = FreeCADGui.Command.get(name)
         told = command.getInfo()
-        action = menu.addAction(QtGui.QIcon(told["pixmap"]), told["menuText"])
-        action.setToolTip(told["toolTip"])
+        action = menu.addAction(QtGui.QIcon(told["pixmap"]), tr(told["menuText"]))
+        action.setToolTip(tr(told["toolTip"]))
         action.setEnabled(command.isActive())
         action.triggered.connect(lambda *_, name=name: FreeCADGui.runCommand(name, 0))
     menu.addSeparator()
