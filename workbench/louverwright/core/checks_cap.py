@@ -34,26 +34,26 @@ LEAST_POST = 60.0
 def _slopes(at: Sizes) -> list[tuple[str, float]]:
     """The rafters there are, with their slopes in radians."""
     if at.cap.gables:
-        return [(say("common"), math.radians(at.cap.pitch))]
-    hip: list[tuple[str, float]] = [(say("hip"), math.radians(at.cap.hip_slope))]
+        return [(say("the common"), math.radians(at.cap.pitch))]
+    hip: list[tuple[str, float]] = [(say("the hip"), math.radians(at.cap.hip_slope))]
     pitches = sorted({at.cap.pitch_of(side) for side in at.eaves})
-    return hip + ([(say("jack or common"), math.radians(pitch)) for pitch in pitches] if at.cap.rafters else [])
+    return hip + ([(say("the jack or common"), math.radians(pitch)) for pitch in pitches] if at.cap.rafters else [])
 
 
 def _notch(spec: Spec, at: Sizes) -> Iterator[Finding]:
     cap = at.cap
-    for name, slope in _slopes(at):
+    for rafter, slope in _slopes(at):
         notch = cap.notch(slope)
         most = NOTCH_SHARE * cap.rafter_d
         if notch > most + 1e-6:
             need = math.ceil((cap.rafter_d - most) / math.cos(slope) + cap.kick(cap.plate_r))
             yield Finding("notch", "heel_height", length_text(cap.heel),
-                          say("the {name} is notched {notch}, deeper than a third of its depth, {most}", name=name,
+                          say("{rafter} is notched {notch}, deeper than a third of its depth, {most}", rafter=rafter,
                               notch=length_text(notch), most=length_text(most)),
                           say("Raise it to {need} or more, or take deeper rafters.", need=length_text(need)))
         elif notch < LEAST_BEARING * math.sin(slope):
             yield Finding("seat", "heel_height", length_text(cap.heel),
-                          say("the {name} has less than {least_bearing} of seat on the plate", name=name,
+                          say("{rafter} has less than {least_bearing} of seat on the plate", rafter=rafter,
                               least_bearing=length_text(LEAST_BEARING)),
                           say("Lower it below {most}.", most=most_text(
                               cap.kick(cap.plate_r) + cap.rafter_d / math.cos(slope) - LEAST_BEARING * math.tan(slope))))

@@ -45,7 +45,7 @@ _LENGTH_WORDS = {
     "'": "ft", "ft": "ft", "foot": "ft", "feet": "ft",
 }  # fmt: skip
 _MM = {"mm": Fraction(1), "cm": Fraction(10), "m": Fraction(1000), "in": Fraction(127, 5), "ft": Fraction(1524, 5)}
-_NAMES = {"mm": "millimetres", "cm": "centimetres", "m": "metres", "in": "inches", "ft": "feet"}
+LENGTH_NAMES = {"mm": "millimetres", "cm": "centimetres", "m": "metres", "in": "inches", "ft": "feet"}
 _PAIRS = {("ft", "in"), ("m", "cm"), ("m", "mm"), ("cm", "mm")}
 _AREA_WORDS = {
     "mm2": "mm", "sq mm": "mm", "cm2": "cm", "sq cm": "cm", "m2": "m", "sq m": "m", "sqm": "m",
@@ -179,7 +179,7 @@ def _two_lengths(first: tuple[Fraction, str | None, bool], second: tuple[Fractio
     if big.denominator != 1:
         raise _refuse(text, say("a length"),
                       say("the {big} must be a whole number when {small} follow; write it in one unit",
-                          big=say(_NAMES[big_unit]), small=say(_NAMES[small_unit])))
+                          big=say(LENGTH_NAMES[big_unit]), small=say(LENGTH_NAMES[small_unit])))
     if small * _MM[small_unit] >= _MM[big_unit]:
         raise _refuse(text, say("a length"), say("{small:g} {small_unit} make 1 {big_unit} or more; carry them over",
                                                  small=float(small), small_unit=small_unit, big_unit=big_unit))

@@ -17,7 +17,7 @@ from pathlib import Path
 from typing import Any
 
 from ..core.parameters import ANGLE, BY_NAME, COUNT, LENGTH, NUMBER, SWITCH, Parameter
-from ..core.saying import joined
+from ..core.saying import joined, say
 from ..core.survey import SurveyError, survey_from_mapping
 from ..core.units import ReadError, parse_angle, parse_length, parse_number, parse_yes_no
 
@@ -100,7 +100,7 @@ def value_from(row: Parameter, value: Any, unit: str = "mm") -> Any:
         return value if isinstance(value, bool) else parse_yes_no(str(value))
     if row.kind not in (LENGTH, ANGLE, COUNT, NUMBER):
         if not isinstance(value, str):
-            raise ReadError(f"“{_short(value)}” is not text. Put it in quotes.")
+            raise ReadError(say("“{value}” is not text. Put it in quotes.", value=_short(value)))
         return value
     number = _written(row, value, unit) if isinstance(value, str) else _bare(row, value, unit)
     return int(number) if row.kind == COUNT and number == int(number) else number
@@ -115,7 +115,7 @@ def _written(row: Parameter, text: str, unit: str) -> float:
 def _bare(row: Parameter, value: Any, unit: str) -> float:
     """A number as JSON has it; neither NaN nor one that is too large for a float."""
     if isinstance(value, bool) or not isinstance(value, (int, float)) or not -_ENDLESS < value < _ENDLESS:
-        raise ReadError(f"“{_short(value)}” is not a number. Write figures, or a text with its unit.")
+        raise ReadError(say("“{value}” is not a number. Write figures, or a text with its unit.", value=_short(value)))
     return value * _MM[unit] if row.kind == LENGTH else value
 
 
