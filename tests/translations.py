@@ -31,7 +31,7 @@ from louverwright.core.kinds import KINDS, STAGES, spoken  # noqa: E402
 from louverwright.core.mend import SIZE_NAMES  # noqa: E402
 from louverwright.core.parameters import MEASURED, PARAMETERS, STOCK  # noqa: E402
 from louverwright.core.roof_planes import BACK, FRONT, MIDDLE  # noqa: E402
-from louverwright.core.saying import Text, joined, say  # noqa: E402
+from louverwright.core.saying import Text, say  # noqa: E402
 from louverwright.core.spec import tooltip  # noqa: E402
 from louverwright.core.stock import FORMS  # noqa: E402
 from louverwright.core.units_read import LENGTH_NAMES  # noqa: E402
@@ -43,9 +43,9 @@ LANGUAGES = {"de": "de_DE", "fr": "fr_FR"}
 #: What the functions are called whose first argument is looked up, and those that make rows of properties.
 SAYING, ROWS = ("say", "tr", "joined"), ("Row", "result_row")
 #: What carries sentences to the user, and so takes none that was not said.
-CARRIERS = ("Finding", "ReadError", "RoofError", "RoofLost", "LostPart", "NewerDocument", "MendError", "PdfError", "SurveyError",
-            "StockListError", "PrintWarning", "QLabel", "QPushButton", "QCheckBox", "setText", "setToolTip", "setPlaceholderText",
-            "setWindowTitle", "addRow", "Section")
+CARRIERS = ("Finding", "ReadError", "RoofError", "RoofLost", "LostPart", "NewerDocument", "MendError", "PdfError",
+            "SurveyError", "StockListError", "ScenarioError", "PrintWarning", "QLabel", "QPushButton", "QCheckBox", "setText",
+            "setToolTip", "setPlaceholderText", "setWindowTitle", "addRow", "Section")
 #: Words that tables hold and sentences take in, and that are looked up where they are shown.
 WORDS = ("left", "right", "diagonal side", "side", "louvers", "throat", "roof opening", MIDDLE, BACK, FRONT)
 
@@ -84,8 +84,8 @@ def imported(tree: ast.Module) -> set[str]:
 
 
 def worded(text: str) -> bool:
-    """Whether there is a letter outside the placeholders."""
-    return any(letter.isalpha() for plain, *_ in Formatter().parse(text) for letter in plain)
+    """Whether there is a letter outside the placeholders, or a mark of quotation, which differs from language to language."""
+    return any(letter.isalpha() or letter in "“”" for plain, *_ in Formatter().parse(text) for letter in plain)
 
 
 def said() -> set[str]:
@@ -166,7 +166,7 @@ def unsaid() -> list[str]:
             return
         if isinstance(node, (ast.Constant, ast.JoinedStr)):
             parts = node.values if isinstance(node, ast.JoinedStr) else [node]
-            words = "".join(str(each.value) for each in parts if isinstance(each, ast.Constant) and isinstance(each.value, str))
+            words = "".join(each.value for each in parts if isinstance(each, ast.Constant) and isinstance(each.value, str))
             if " " in words.strip() and any(letter.isalpha() for letter in words):
                 yield node
             return
@@ -205,7 +205,7 @@ def look_up_in(messages: Mapping[Key, Message]) -> Callable[[str], str]:
 
 
 def updated(old: Mapping[Key, Message]) -> dict[Key, Message]:
-    """The translations as they should stand in the file: old ones kept, new ones unfinished, those not said any more vanished."""
+    """The translations as they should stand in the file: old ones kept, new ones unfinished, those said no more vanished."""
     wanted = {(OURS, text) for text in sources()}
     new = {key: Message(old[key].text, "" if old[key].state == "vanished" else old[key].state) if key in old and old[key].text
            else Message() for key in wanted}

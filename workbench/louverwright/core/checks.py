@@ -61,7 +61,7 @@ def _meant(use: str, item: Stock, listed: Stock, stock: StockList) -> str:
     """The cure: the listed stock whose sizes come nearest to what was measured, if that is another one."""
     near = min((each for each in stock.items if each.form == listed.form),
                key=lambda each: abs(each.thickness - item.thickness) + abs(each.width - item.width))
-    other = say("another") if near is listed else f"“{near.name}”"
+    other = say("another") if near is listed else say("“{name}”", name=near.name)
     return say("Choose {other} as {stock}, or measure again.", other=other, stock=say(BY_NAME[use].label))
 
 
@@ -205,7 +205,7 @@ def _cladding(spec: Spec, at: Sizes) -> Iterator[Finding]:
     base = at.base
     form = spec.cladding_stock.form
     if (spec.cladding == "boards") != (form == "board"):
-        yield Finding("cladding", "cladding_stock", f"“{spec.cladding_stock.name}”",
+        yield Finding("cladding", "cladding_stock", say("“{name}”", name=spec.cladding_stock.name),
                       say("it is a {form}, and the cladding is to be {cladding}", form=say(form),
                           cladding=say(spec.cladding)),
                       say("Choose the other cladding, or other stock."))
@@ -229,6 +229,6 @@ def _blanks(spec: Spec) -> Iterator[Finding]:
             if given > most + 1e-6:
                 cure = (say("Join it on a rafter or choose a smaller vent or a larger sheet.") if stock.form == "sheet" else
                         say("Choose other stock or a smaller vent."))
-                yield Finding("blank", part.kind.stock, f"“{stock.name}”",
+                yield Finding("blank", part.kind.stock, say("“{name}”", name=stock.name),
                               say("{mark} ({name}) must be {given} {what}, and it is sold {most} {what}", mark=part.mark,
                                   name=part.name, given=length_text(given), what=what, most=length_text(most)), cure)

@@ -84,7 +84,7 @@ def _eave(spec: Spec, at: Sizes) -> Iterator[Finding]:
                           low=length_text(open_to - low)),
                       say("Make the overhang narrower, the roof flatter, the heel higher or the tails thinner."))
     if nailer > spec.fascia_stock.width:
-        yield Finding("bed mould", "fascia_stock", f"“{spec.fascia_stock.name}”",
+        yield Finding("bed mould", "fascia_stock", say("“{name}”", name=spec.fascia_stock.name),
                       say("the bed mould is {nailer} wide and the stock {width}", nailer=length_text(nailer),
                           width=length_text(spec.fascia_stock.width)),
                       say("Choose wider fascia stock, or a narrower overhang."))
@@ -94,7 +94,7 @@ def _plate(spec: Spec, at: Sizes) -> Iterator[Finding]:
     cap, louver = at.cap, at.louver
     bearing = louver.frame_r - (cap.plate_r - cap.plate_w)
     if bearing < LEAST_BEARING:
-        yield Finding("plate", "plate_stock", f"“{spec.plate_stock.name}”",
+        yield Finding("plate", "plate_stock", say("“{name}”", name=spec.plate_stock.name),
                       say("it bears on {bearing} of the frame and needs {least_bearing}",
                           bearing=length_text(max(0.0, bearing)), least_bearing=length_text(LEAST_BEARING)),
                       say("Choose wider plate stock, or thinner trim."))
@@ -106,7 +106,7 @@ def _gussets(spec: Spec, at: Sizes) -> Iterator[Finding]:
         return
     hold = at.gusset_r - (at.cap.plate_r - at.cap.plate_w)
     if hold < LEAST_BEARING:
-        yield Finding("gusset", "plate_stock", f"“{spec.plate_stock.name}”",
+        yield Finding("gusset", "plate_stock", say("“{name}”", name=spec.plate_stock.name),
                       say("inside the frame it leaves {hold} for the gussets of its corners, and they need {least_bearing}",
                           hold=length_text(max(0.0, hold)), least_bearing=length_text(LEAST_BEARING)),
                       say("Choose wider plate stock, or thinner trim."))
@@ -116,7 +116,7 @@ def _king_post(spec: Spec, at: Sizes) -> Iterator[Finding]:
     cap, plan = at.cap, at.plan
     if not cap.post_flats:
         return
-    name, has = f"“{spec.king_post_stock.name}”", length_text(2.0 * cap.post_apothem)
+    name, has = say("“{name}”", name=spec.king_post_stock.name), length_text(2.0 * cap.post_apothem)
     need = cap.rafter_t / (2.0 * plan.slope)
     if cap.post_flats > plan.sides:
         need = cap.rafter_t / (2.0 * math.tan(math.pi / (2.0 * plan.sides)))
@@ -173,7 +173,7 @@ def _ridge(spec: Spec, at: Sizes) -> Iterator[Finding]:
         return
     deep = at.peak - at.ridge_bottom
     if deep > spec.ridge_stock.width:
-        yield Finding("ridge", "ridge_stock", f"“{spec.ridge_stock.name}”",
+        yield Finding("ridge", "ridge_stock", say("“{name}”", name=spec.ridge_stock.name),
                       say("to cover the rafters' plumb cuts the ridge must be {deep} deep, and the stock is {width} wide",
                           deep=least_text(deep), width=most_text(spec.ridge_stock.width)),
                       say("Choose wider stock, or make the rafters shallower or the roof flatter."))
@@ -209,7 +209,7 @@ def _gable(spec: Spec, at: Sizes) -> Iterator[Finding]:
         return
     need = barge_width(at)
     if need > spec.fascia_stock.width:
-        yield Finding("barge board", "fascia_stock", f"“{spec.fascia_stock.name}”",
+        yield Finding("barge board", "fascia_stock", say("“{name}”", name=spec.fascia_stock.name),
                       say("barge boards must be {need} wide to cover the ends of ridge and eaves, and the stock is {width}",
                           need=least_text(need), width=most_text(spec.fascia_stock.width)),
                       say("Choose wider fascia stock, or a narrower overhang."))
@@ -238,7 +238,7 @@ def _flare(spec: Spec, at: Sizes) -> Iterator[Finding]:
                       say("the break must lie below the middle of the rafters"),
                       say("Set it to {most} or less.", most=most_text(cap.tail_r - highest)))
     if cap.rafter_d < LEAST_RAFTER:
-        yield Finding("flare", "rafter_stock", f"“{spec.rafter_stock.name}”",
+        yield Finding("flare", "rafter_stock", say("“{name}”", name=spec.rafter_stock.name),
                       say("sawn to both pitches the rafters keep {rafter_d} of their depth above the break and must keep "
                           "{least_rafter}", rafter_d=length_text(max(0.0, cap.rafter_d)),
                           least_rafter=length_text(LEAST_RAFTER)),

@@ -60,7 +60,7 @@ def _battens(spec: Spec, at: Sizes) -> Iterator[Finding]:
     low, high = screen_heights(louver)
     most = min(min(panel.half for panel in louver.panels) - LEAST_CLEAR / 2.0, (high - low - LEAST_CLEAR) / 2.0)
     if louver.batten_w > most:
-        yield Finding("batten", "batten_stock", f"“{spec.batten_stock.name}”",
+        yield Finding("batten", "batten_stock", say("“{name}”", name=spec.batten_stock.name),
                       say("battens {batten_w} wide would meet behind the screen; {most} is the widest",
                           batten_w=length_text(louver.batten_w), most=most_text(max(0.0, most))),
                       say("Choose narrower battens, or leave the screen out."))
@@ -76,7 +76,7 @@ def _slat_stock(spec: Spec, at: Sizes) -> Iterator[Finding]:
     a = math.radians(louver.slat_angle)
     blank = louver.depth / math.cos(a) + louver.slat_t * math.tan(a)
     if blank > spec.slat_stock.width:
-        yield Finding("slat", "slat_stock", f"“{spec.slat_stock.name}”",
+        yield Finding("slat", "slat_stock", say("“{name}”", name=spec.slat_stock.name),
                       say("slats need a blank {blank} wide and it is {width}", blank=length_text(blank),
                           width=length_text(spec.slat_stock.width)),
                       say("Make the panel shallower, the slats flatter, or choose wider slat stock."))

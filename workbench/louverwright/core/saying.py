@@ -18,18 +18,19 @@ class Text(str):
 
     template: str
     values: Mapping[str, object]
-    parts: tuple[str, ...]
+    parts: tuple[str, ...] | None    # of what was joined
 
     def __new__(cls, english: str, template: str = "", values: Mapping[str, object] | None = None,
-                parts: Iterable[str] = ()) -> Text:
+                parts: Iterable[str] | None = None) -> Text:
         self = super().__new__(cls, english)
-        self.template, self.values, self.parts = template, dict(values or {}), tuple(parts)
+        self.template, self.values = template, dict(values or {})
+        self.parts = None if parts is None else tuple(parts)
         return self
 
     def told(self, look_up: LookUp) -> str:
         """The same in another language, its values and parts too, as far as they are Texts themselves."""
         template = look_up(self.template) if self.template else ""
-        if self.parts:
+        if self.parts is not None:
             return template.join(part.told(look_up) if isinstance(part, Text) else part for part in self.parts)
         values = {name: value.told(look_up) if isinstance(value, Text) else value for name, value in self.values.items()}
         return template.format(**values) if values else template

@@ -161,10 +161,10 @@ def _stock(row: Parameter, name: Any, stock: StockList, chosen: dict[str, Any]) 
     wanted = name or stock.usual.get(row.name) or stock.usual.get(row.like, "")
     item: Stock | None = wanted if isinstance(wanted, Stock) else next((i for i in stock.items if i.name == wanted), None)
     if item is None:
-        return Finding("no stock", row.name, f"“{wanted}”", say("the stock list “{name}” has no such item", name=stock.name),
-                       _choose(row, stock))
+        return Finding("no stock", row.name, say("“{name}”", name=wanted),
+                       say("the stock list “{name}” has no such item", name=stock.name), _choose(row, stock))
     if item.form not in row.forms:
-        return Finding("wrong form", row.name, f"“{wanted}”",
+        return Finding("wrong form", row.name, say("“{name}”", name=wanted),
                        say("it is a {form}, and the use needs a {forms}", form=say(item.form),
                            forms=joined(" or ", map(say, row.forms))), _choose(row, stock))
     chosen[row.name] = item
@@ -180,10 +180,11 @@ def plain_finding(row: Parameter, value: Any) -> Finding | None:
     if row.kind in (LENGTH, ANGLE, NUMBER, COUNT):
         return _number(row, value)
     if row.kind == CHOICE and value not in row.choices:
-        return Finding("choice", row.name, f"“{value}”", say("it must be one of {choices}", choices=", ".join(row.choices)),
+        return Finding("choice", row.name, say("“{name}”", name=value),
+                       say("it must be one of {choices}", choices=", ".join(row.choices)),
                        say("Choose {choice}.", choice=row.choices[0]))
     if row.kind == SWITCH and not isinstance(value, bool):
-        return Finding("switch", row.name, f"“{value}”", say("it must be yes or no"), say("Write yes or no."))
+        return Finding("switch", row.name, say("“{name}”", name=value), say("it must be yes or no"), say("Write yes or no."))
     if row.kind == TEXT and not isinstance(value, str):
         return Finding("text", row.name, f"{value!r}", say("it must be text"), say("Put it in quotes."))
     return None
@@ -194,7 +195,7 @@ def _number(row: Parameter, value: Any) -> Finding | None:
     good = isinstance(value, (int, float)) and not isinstance(value, bool) and -_ENDLESS < value < _ENDLESS
     if not good or (whole and value != int(value)):
         kind = say("a whole number") if whole else say("a number")
-        return Finding("not a number", row.name, f"“{str(value)[:40]}”", say("it must be {kind}", kind=kind),
+        return Finding("not a number", row.name, say("“{name}”", name=str(value)[:40]), say("it must be {kind}", kind=kind),
                        say("Write a number."))
     if row.auto and value == 0:
         return None

@@ -51,16 +51,16 @@ def read_scenario(path: Path) -> Scenario:
     try:
         data = json.loads(path.read_text(encoding="utf-8-sig"))    # an editor may have set a mark before it
     except OSError as error:
-        raise ScenarioError([(path.name, f"The file cannot be read: {error.strerror or error}.")]) from error
+        raise ScenarioError([(path.name, say("The file cannot be read: {error}.", error=error.strerror or error))]) from error
     except (ValueError, RecursionError) as error:
-        raise ScenarioError([(path.name, f"It is not JSON: {error}.")]) from error
+        raise ScenarioError([(path.name, say("It is not JSON: {error}.", error=error))]) from error
     return scenario_from(data, path.parent)
 
 
 def scenario_from(data: Any, folder: Path) -> Scenario:
     """A scenario from parsed JSON.  Raises ScenarioError with every finding."""
     if not isinstance(data, Mapping):
-        raise ScenarioError([("scenario", "A scenario is an object with parameters.")])
+        raise ScenarioError([("scenario", say("A scenario is an object with parameters."))])
     findings = [(key, f"It is not a key of a scenario; known are {', '.join(KEYS)}.") for key in data if key not in KEYS]
     if data.get("louverwright") != VERSION:
         findings.append(("louverwright", f"It must be {VERSION}, the version of the scenario format."))

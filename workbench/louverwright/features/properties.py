@@ -172,7 +172,7 @@ def _evaluated(obj: FreeCAD.DocumentObject, row: Parameter, text: str) -> Any:
     try:
         value = obj.evalExpression(text)
     except Exception as error:  # FreeCAD raises half a dozen types here
-        return Finding("expression", row.name, f"“{text}”", say("its expression has no value ({reason})",
+        return Finding("expression", row.name, say("“{name}”", name=text), say("its expression has no value ({reason})",
                                                                 reason=_reason(error)),
                        say("Mend the expression or take it away."))
     if isinstance(value, FreeCAD.Units.Quantity):

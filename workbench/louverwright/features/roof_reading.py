@@ -75,7 +75,7 @@ class _Target:
 
     @property
     def label(self) -> str:
-        return f"“{self.root.getSubObject(self.path, retType=1).Label}”"
+        return say("“{name}”", name=self.root.getSubObject(self.path, retType=1).Label)
 
 
 # ---- reading
