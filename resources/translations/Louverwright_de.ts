@@ -2653,7 +2653,7 @@
     </message>
     <message>
         <source>automatic: {value}</source>
-        <translation>automatisch: {value}</translation>
+        <translation>autom.: {value}</translation>
     </message>
     <message>
         <source>back</source>

@@ -2653,7 +2653,7 @@
     </message>
     <message>
         <source>automatic: {value}</source>
-        <translation>automatique : {value}</translation>
+        <translation>auto : {value}</translation>
     </message>
     <message>
         <source>back</source>

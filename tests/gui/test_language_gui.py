@@ -3,6 +3,8 @@
 
 from __future__ import annotations
 
+import html
+
 import FreeCAD
 import FreeCADGui
 import pytest
@@ -77,7 +79,7 @@ def test_everything_follows_the_language(code: str, switch, shot) -> None:
     assert widget("Width").toolTip().startswith({"de": "Breite des Dachreiters über", "fr": "Largeur du lanterneau"}[code])
     type_into("Width", "250")
     settle(1.0)
-    assert finding in widget("Findings").text()
+    assert finding in html.unescape(widget("Findings").text())
     assert link in widget("Findings").text()
     shot(f"language_{code}")
     type_into("Width", "ein Holzstück")
