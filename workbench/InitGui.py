@@ -8,7 +8,7 @@ import FreeCADGui
 
 from louverwright.commands.register import register
 from louverwright.panels.preferences_page import PreferencesPage
-from louverwright.places import ICONS
+from louverwright.places import ICONS, TRANSLATIONS
 from louverwright.view.attach import start
 
 
@@ -39,6 +39,8 @@ class LouverwrightWorkbench(FreeCADGui.Workbench):
 
 # At once: macros, other workbenches and opened files may bring vents before ours is chosen.
 start()
+FreeCADGui.addLanguagePath(str(TRANSLATIONS))
+FreeCADGui.updateLocale()
 register()
 FreeCADGui.addIconPath(str(ICONS))
 FreeCADGui.addPreferencePage(PreferencesPage, "Louverwright")

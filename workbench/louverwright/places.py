@@ -11,12 +11,15 @@ from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
+from .core.saying import say
 from .core.stock import StockList, StockListError, merged, read_stock_list
 
 #: The add-on's folder, which holds workbench, icons and resources.
 ADDON = Path(__file__).resolve().parents[2]
 RESOURCES = ADDON / "resources"
 ICONS = ADDON / "icons"
+#: Where FreeCAD finds our texts in other languages.
+TRANSLATIONS = RESOURCES / "translations"
 #: The stock lists that come with the add-on.
 SHIPPED = ("us", "eu")
 
@@ -43,7 +46,7 @@ def stock_list(name: str, folder: Path | None = None) -> StockList:
     try:
         data = read_json(path)
     except (OSError, ValueError) as error:
-        raise StockListError([("stock_list", f"The stock list “{name}” cannot be read: {error}. "
-                               "Give us, eu, or the path of a list of your own.")]) from error
+        raise StockListError([("stock_list", say("The stock list “{name}” cannot be read: {error}. Give us, eu, or the "
+                                                 "path of a list of your own.", name=name, error=error))]) from error
     base = data.get("base", "us") if isinstance(data, dict) else "us"
     return merged(_shipped(base if base in SHIPPED else "us"), read_stock_list(data))

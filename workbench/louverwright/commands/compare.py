@@ -11,7 +11,7 @@ from PySide import QtGui
 
 from ..exchange.compare import read_report, write_comparison
 from ..exchange.scenario import ScenarioError
-from ..features.language import tr
+from ..features.language import tr, translated
 from ..features.model import REFUSALS, folder_of_document
 from ..report.compare_words import Pair
 from .cut_report import chosen_vent, job_of, open_in_viewer
@@ -34,7 +34,7 @@ class Compare:
         try:
             written = compare_with(vent, earlier)
         except (*REFUSALS, ScenarioError) as error:
-            say(tr("The vent was not compared.") + f"\n\n{error}")
+            say(tr("The vent was not compared.") + f"\n\n{translated(error)}")
         except OSError as error:
             say(tr("The comparison could not be written to this folder:")
                 + f" {earlier.parent}\n\n{error.strerror or error}.")

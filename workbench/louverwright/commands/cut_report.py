@@ -11,7 +11,7 @@ from PySide import QtCore, QtGui
 
 from ..exchange.papers import job_from_values, write_papers
 from ..exchange.pdf import PdfError
-from ..features.language import tr
+from ..features.language import tr, translated
 from ..features.migrations import refuse_newer
 from ..features.model import REFUSALS, folder_of_document
 from ..features.properties import values_of
@@ -36,7 +36,7 @@ class CutReport:
         try:
             written = write_cut_report(vent, folder)
         except (*REFUSALS, PdfError) as error:
-            say(tr("The report was not written.") + f"\n\n{error}")
+            say(tr("The report was not written.") + f"\n\n{translated(error)}")
         except OSError as error:
             say(tr("The report could not be written to this folder:")
                 + f" {folder}\n\n{error.strerror or error}.")

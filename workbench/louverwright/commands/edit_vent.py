@@ -11,7 +11,7 @@ import FreeCADGui
 
 from ..core.roof_planes import RoofError
 from ..features.generations import UNDOES_LINKS
-from ..features.language import tr
+from ..features.language import tr, translated
 from ..features.migrations import refuse_newer
 from ..features.model import REFUSALS, folder_of_document, spec_of
 from ..features.properties import expressions_of, set_values, values_of
@@ -44,14 +44,14 @@ def edit(vent: FreeCAD.DocumentObject) -> VentPanel | None:
         refuse_newer(vent)
         values = values_of(vent)
     except REFUSALS as refusal:
-        say(str(refusal))
+        say(translated(refusal))
         return None
 
     def accepted(draft: Draft) -> bool:
         try:
             change_vent(vent, draft.changed, draft.seat, draft.seat_changed)
         except (*REFUSALS, RoofError) as refusal:
-            say(str(refusal))
+            say(translated(refusal))
             return False
         return True
 
@@ -59,7 +59,7 @@ def edit(vent: FreeCAD.DocumentObject) -> VentPanel | None:
     try:
         draft.seat = seat_of(vent)
     except RoofError as error:
-        lost = str(error)
+        lost = translated(error)
     panel = VentPanel(vent.Document, vent, draft, global_placement(vent), accepted, lambda taken: None, expressions_of(vent),
                       lost)
     FreeCADGui.Control.showDialog(panel)

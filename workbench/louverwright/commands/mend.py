@@ -12,7 +12,7 @@ from PySide import QtGui
 from ..core.mend import SIZE_NAMES, MendError
 from ..exchange.mend import repair_of, write_mending
 from ..features.generations import run_modal
-from ..features.language import tr
+from ..features.language import tr, translated
 from ..features.model import REFUSALS, folder_of_document
 from ..report.job import Job
 from ..report.place_words import part_name
@@ -52,7 +52,7 @@ class Mend:
                 return
             written = mend_part(job, told, folder)
         except (*REFUSALS, MendError) as error:
-            say(tr("Nothing can be said about this part.") + f"\n\n{error}")
+            say(tr("Nothing can be said about this part.") + f"\n\n{translated(error)}")
         except OSError as error:
             say(tr("The answer could not be written to this folder:")
                 + f" {folder or ''}\n\n{error.strerror or error}.")
@@ -84,7 +84,7 @@ class Dialog(QtGui.QDialog):
         self.job = job
         self.parts = QtGui.QComboBox()
         for part in job.assembly.parts:
-            self.parts.addItem(f"{part.mark} · {part_name(part, job)}", part.mark)
+            self.parts.addItem(f"{part.mark} · {translated(part_name(part, job))}", part.mark)
         self.count = QtGui.QSpinBox()
         self.sizes = {name: QtGui.QLineEdit() for name in SIZE_NAMES}
         self.lost = QtGui.QCheckBox(tr("Spoiled, lost or left out"))

@@ -9,7 +9,7 @@ import FreeCAD
 import FreeCADGui
 
 from ..core.roof_planes import RoofError
-from ..features.language import tr
+from ..features.language import tr, translated
 from ..features.model import REFUSALS, folder_of_document
 from ..features.preferences import preferred
 from ..features.roof_reading import RoofPick, picks_of, read_roof
@@ -46,7 +46,7 @@ def open_panel(document: FreeCAD.Document, own_document: bool = False) -> VentPa
         try:
             new_vent(document, draft.seat, **draft.wanted)
         except (*REFUSALS, RoofError) as refusal:
-            say(str(refusal))
+            say(translated(refusal))
             return False
         return True
 
@@ -72,7 +72,7 @@ def _take_picked(draft: Draft, picked: tuple[RoofPick, ...]) -> str:
     try:
         draft.take_seat(Seat(read_roof(*picked)), new=True)
     except RoofError as error:
-        return str(error)
+        return translated(error)
     FreeCADGui.Selection.clearSelection()
     return ""
 

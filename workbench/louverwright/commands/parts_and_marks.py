@@ -6,7 +6,7 @@ from __future__ import annotations
 import FreeCAD
 import FreeCADGui
 
-from ..features.language import tr
+from ..features.language import tr, translated
 from ..features.model import REFUSALS
 from ..features.standing import global_placement
 from ..panels.marks_panel import MarksPanel
@@ -35,7 +35,7 @@ def parts_and_marks(vent: FreeCAD.DocumentObject) -> MarksPanel | None:
     try:
         job = job_of(vent)
     except REFUSALS as refusal:
-        say(tr("The parts cannot be listed.") + f"\n\n{refusal}")
+        say(tr("The parts cannot be listed.") + f"\n\n{translated(refusal)}")
         return None
     standing = chosen_of_row(vent)
     panel = MarksPanel(tr("Parts and marks"), job, vent, standing, Found(vent.Document), global_placement(standing))

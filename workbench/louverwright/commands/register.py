@@ -14,7 +14,6 @@ from typing import Any
 
 import FreeCADGui
 
-from ..features.language import tr
 from ..places import ICONS
 
 
@@ -74,9 +73,12 @@ class Command:
         return getattr(module, self.row.runner)()
 
     def GetResources(self) -> dict[str, str]:
-        """Icon, name and tooltip, which FreeCAD shows in its status bar as well."""
-        return {"Pixmap": str(ICONS / f"{self.row.icon}.svg"), "MenuText": tr(self.row.words), "ToolTip": tr(self.row.tip),
-                "StatusTip": tr(self.row.tip)}
+        """Icon, name and tooltip, which FreeCAD shows in its status bar as well.
+
+        In English: FreeCAD itself looks them up, in the context of the command's name, whenever the language changes.
+        """
+        return {"Pixmap": str(ICONS / f"{self.row.icon}.svg"), "MenuText": self.row.words, "ToolTip": self.row.tip,
+                "StatusTip": self.row.tip}
 
     def IsActive(self) -> bool:
         """Whether the command can work now."""

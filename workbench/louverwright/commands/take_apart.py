@@ -6,7 +6,7 @@ from __future__ import annotations
 import FreeCAD
 import FreeCADGui
 
-from ..features.language import tr
+from ..features.language import tr, translated
 from ..features.model import REFUSALS
 from ..features.pieces import standing_for
 from ..features.standing import global_placement
@@ -39,7 +39,7 @@ def take_apart(vent: FreeCAD.DocumentObject) -> ApartPanel | None:
     try:
         job = job_of(vent)
     except REFUSALS as refusal:
-        say(tr("The vent cannot be taken apart.") + f"\n\n{refusal}")
+        say(tr("The vent cannot be taken apart.") + f"\n\n{translated(refusal)}")
         return None
     standing = chosen_of_row(vent)
     picture = Picture(vent.Document, [standing], seen_in(vent))

@@ -6,7 +6,7 @@ from __future__ import annotations
 import FreeCAD
 
 from ..features.generations import UNDOES_LINKS
-from ..features.language import tr
+from ..features.language import tr, translated
 from ..features.model import REFUSALS
 from ..features.row import update_row
 from .cut_report import chosen_vent
@@ -28,7 +28,7 @@ class VentsAlongRidge:
         try:
             changed = vents_along_ridge(vent)
         except REFUSALS as refusal:
-            say(str(refusal))
+            say(translated(refusal))
             return
         if not changed and vent.Vents == 1:
             say(tr("Vents is 1, so the vent stands alone. Set Vents to how many share the ridge, and "

@@ -14,7 +14,8 @@ from functools import lru_cache
 
 from .faces import Shell, shell_of
 from .geometry import Bore, Placement, Plane, Vec, add, scale, sub
-from .kinds import Kind
+from .kinds import Kind, spoken
+from .saying import Text
 from .solid import Solid, box, remove, volume_and_centre
 from .stock import Stock
 
@@ -131,9 +132,9 @@ class Part:
     pieces: tuple[Piece, ...]
 
     @property
-    def name(self) -> str:
+    def name(self) -> Text:
         """The kind's name with the hand: 'Stile, left'."""
-        return f"{self.kind.name}, {self.hand}" if self.hand else self.kind.name
+        return spoken(f"{self.kind.name}, {self.hand}" if self.hand else self.kind.name)
 
     @property
     def count(self) -> int:

@@ -18,6 +18,7 @@ from .layout import layout
 from .parameters import BY_NAME, THICKNESS, WIDTH, measured_name
 from .plan import ENDS
 from .row import row_findings
+from .saying import say
 from .sizes import Sizes, opening_halves
 from .spec import Finding, Spec, SpecError, least_text, length_text, make_spec, most_text
 from .stock import USES, Stock, StockList
@@ -51,17 +52,17 @@ def _measured(values: Mapping[str, Any], spec: Spec, stock: StockList) -> Iterat
         for what, real, own in ((THICKNESS, item.thickness, listed.thickness), (WIDTH, item.width, listed.width)):
             if abs(real - own) > MEASURED_SHARE * own:
                 yield Finding("as measured", measured_name(use, what), length_text(real),
-                              f"the stock list has {length_text(own)} for “{listed.name}”, and what differs by more than "
-                              f"{100.0 * MEASURED_SHARE:g} % is another stock",
-                              _meant(use, item, listed, stock))
+                              say("the stock list has {own} for “{name}”, and what differs by more than "
+                                  "{share:g} % is another stock", own=length_text(own), name=listed.name,
+                                  share=100.0 * MEASURED_SHARE), _meant(use, item, listed, stock))
 
 
 def _meant(use: str, item: Stock, listed: Stock, stock: StockList) -> str:
     """The cure: the listed stock whose sizes come nearest to what was measured, if that is another one."""
     near = min((each for each in stock.items if each.form == listed.form),
                key=lambda each: abs(each.thickness - item.thickness) + abs(each.width - item.width))
-    other = "another" if near is listed else f"“{near.name}”"
-    return f"Choose {other} as {BY_NAME[use].label}, or measure again."
+    other = say("another") if near is listed else say("“{name}”", name=near.name)
+    return say("Choose {other} as {stock}, or measure again.", other=other, stock=say(BY_NAME[use].label))
 
 
 @lru_cache(maxsize=64)
@@ -82,42 +83,46 @@ def _width(spec: Spec) -> Iterator[Finding]:
     width, row = width_of(spec), BY_NAME["width"]
     assert row.low is not None and row.high is not None
     if not width:
-        yield Finding("width", "width", "0", "no ridge length is given to size the vent by",
-                      "Give the width, or the ridge length.")
+        yield Finding("width", "width", "0", say("no ridge length is given to size the vent by"),
+                      say("Give the width, or the ridge length."))
     elif not row.low <= width <= row.high:
-        yield Finding("width", "width", length_text(width), f"by the width rule from the ridge; it must be between "
-                      f"{length_text(row.low)} and {length_text(row.high)}",
-                      "Give the width, or another number of vents.")
+        yield Finding("width", "width", length_text(width), say("by the width rule from the ridge; it must be between "
+                                                                "{low} and {high}", low=length_text(row.low),
+                                                                high=length_text(row.high)),
+                      say("Give the width, or another number of vents."))
     elif spec.length and max(width, spec.length) > LONGEST_RATIO * min(width, spec.length) + 1e-6:
-        yield Finding("length", "length", length_text(spec.length), f"the longer of length and width may be twice the other, "
-                      f"here {length_text(width / LONGEST_RATIO)} to {length_text(LONGEST_RATIO * width)}",
-                      "Make it more nearly square.")
+        yield Finding("length", "length", length_text(spec.length),
+                      say("the longer of length and width may be twice the other, here {least} to {most}",
+                          least=length_text(width / LONGEST_RATIO), most=length_text(LONGEST_RATIO * width)),
+                      say("Make it more nearly square."))
 
 
 def _frame(spec: Spec, at: Sizes) -> Iterator[Finding]:
     base = at.base
     if base.post_face > base.frame_w:
         yield Finding("post face", "post_face", length_text(base.post_face),
-                      f"it cannot be wider than the frame stock, {most_text(base.frame_w)}",
-                      "Choose wider frame stock, or a narrower post face.")
+                      say("it cannot be wider than the frame stock, {frame_w}", frame_w=most_text(base.frame_w)),
+                      say("Choose wider frame stock, or a narrower post face."))
     if base.post_face < base.frame_t + 20.0:
         yield Finding("post face", "post_face", length_text(base.post_face),
-                      f"the eave-side plank is narrower by the frame's thickness {length_text(base.frame_t)} and "
-                      "needs 20 mm", f"Set it to {least_text(base.frame_t + 20.0)} or more.")
+                      say("the eave-side plank is narrower by the frame's thickness {frame_t} and needs 20 mm",
+                          frame_t=length_text(base.frame_t)),
+                      say("Set it to {least} or more.", least=least_text(base.frame_t + 20.0)))
 
 
 def _plan(spec: Spec, at: Sizes) -> Iterator[Finding]:
     base = at.base
     if spec.sides not in (4, 6, 8):
-        yield Finding("sides", "sides", str(spec.sides), "a plan has 4, 6 or 8 sides", "Choose one of these.")
+        yield Finding("sides", "sides", str(spec.sides), say("a plan has 4, 6 or 8 sides"), say("Choose one of these."))
     if spec.sides != 4 and at.plan.rectangle:
-        yield Finding("rectangle", "length", length_text(spec.length), f"only a plan of 4 sides can be a rectangle, and this "
-                      f"has {spec.sides}", "Set it to 0, or take 4 sides.")
+        yield Finding("rectangle", "length", length_text(spec.length),
+                      say("only a plan of 4 sides can be a rectangle, and this has {sides}", sides=spec.sides),
+                      say("Set it to 0, or take 4 sides."))
     half = min(at.plan.half(side, base.frame_r + base.cladding_t + base.corner_t) for side in (0, 1))
     if base.corner_face > half - 5.0:
         yield Finding("corner board", "corner_board_face", length_text(base.corner_face),
-                      f"the boards of both corners would meet in the middle of a side {length_text(2.0 * half)} long",
-                      f"Set it to {most_text(half - 5.0)} or less.")
+                      say("the boards of both corners would meet in the middle of a side {side} long",
+                          side=length_text(2.0 * half)), say("Set it to {most} or less.", most=most_text(half - 5.0)))
 
 
 def _seat(spec: Spec, at: Sizes) -> Iterator[Finding]:
@@ -128,20 +133,21 @@ def _seat(spec: Spec, at: Sizes) -> Iterator[Finding]:
     most = max(0.0, opening - 30.0 if astride else base.frame_r / 2.0)
     if abs(spec.ridge_offset) > most and not at.roof.single:
         yield Finding("ridge", "ridge_offset", length_text(spec.ridge_offset),
-                      f"the ridge must pass between the legs, {most_text(most)} from the axis at most",
-                      "Move the vent nearer to the ridge, make it wider, or seat it on one slope.")
+                      say("the ridge must pass between the legs, {most} from the axis at most", most=most_text(most)),
+                      say("Move the vent nearer to the ridge, make it wider, or seat it on one slope."))
         return
     highest = max(_highest(spec, at, side, end) for side in range(at.plan.sides) for end in ENDS)
     leg = base.top - base.frame_w - highest
     if leg < LEAST_LEG:
         yield Finding("leg", "base_height", length_text(base.top),
-                      f"a leg has only {length_text(max(0.0, leg))} below its rail and needs {length_text(LEAST_LEG)}",
-                      f"Raise it to {length_text(math.ceil(base.top + LEAST_LEG - leg))} or more.")
+                      say("a leg has only {leg} below its rail and needs {least_leg}", leg=length_text(max(0.0, leg)),
+                          least_leg=length_text(LEAST_LEG)),
+                      say("Raise it to {least} or more.", least=length_text(math.ceil(base.top + LEAST_LEG - leg))))
     inner = opening - abs(spec.ridge_offset)
     if astride and spec.ridge_cap_height and spec.ridge_cap_width / 2.0 > inner:
         yield Finding("ridge cap", "ridge_cap_width", length_text(spec.ridge_cap_width),
-                      f"the cap would lie under the legs, which stand {length_text(inner)} from the ridge",
-                      "Take the cap away under the vent and set its height to 0, or make the vent wider.")
+                      say("the cap would lie under the legs, which stand {inner} from the ridge", inner=length_text(inner)),
+                      say("Take the cap away under the vent and set its height to 0, or make the vent wider."))
 
 
 def _highest(spec: Spec, at: Sizes, side: int, end: int) -> float:
@@ -159,8 +165,9 @@ def _opening(spec: Spec, at: Sizes) -> Iterator[Finding]:
     most = min(opening_halves(at, 0.0))
     if spec.opening_margin > most - LEAST_OPENING / 2.0:
         yield Finding("opening", "opening_margin", length_text(spec.opening_margin),
-                      f"the legs leave {length_text(2.0 * most)} between them, and the opening in the roof must be "
-                      f"{length_text(LEAST_OPENING)} wide", "Make the margin smaller, or the vent wider.")
+                      say("the legs leave {clear} between them, and the opening in the roof must be {least_opening} wide",
+                          clear=length_text(2.0 * most), least_opening=length_text(LEAST_OPENING)),
+                      say("Make the margin smaller, or the vent wider."))
 
 
 def _soles(spec: Spec, at: Sizes) -> Iterator[Finding]:
@@ -169,57 +176,59 @@ def _soles(spec: Spec, at: Sizes) -> Iterator[Finding]:
     steepest = math.radians(max(at.roof.left, at.roof.right))
     left = base.frame_w - base.frame_t * math.tan(steepest)
     if left < 20.0:
-        yield Finding("sole", steeper, value,
-                      f"a sole on the eave side keeps only {length_text(max(0.0, left))} of its width on so steep a "
-                      "roof and needs 20 mm", "Choose wider frame stock.")
+        yield Finding("sole", steeper, value, say("a sole on the eave side keeps only {left} of its width on so steep a "
+                                                  "roof and needs 20 mm", left=length_text(max(0.0, left))),
+                      say("Choose wider frame stock."))
     depth = spec.ridge_cap_height + spec.seat_depth
     if spec.ridge_cap_height and depth > base.frame_w / 2.0:
         yield Finding("sole", "ridge_cap_height", length_text(spec.ridge_cap_height),
-                      f"with the seat depth it takes {length_text(depth)} of a sole, more than half its width",
-                      "Take the cap away under the vent and set its height to 0, or choose wider frame stock.")
+                      say("with the seat depth it takes {depth} of a sole, more than half its width",
+                          depth=length_text(depth)), say("Take the cap away under the vent and set its height to 0, or "
+                                                         "choose wider frame stock."))
     top = sole_top(spec)
     rail_under = base.top - base.frame_w
     if rail_under < top + SOLE_ROOM:
         yield Finding("sole", "base_height", length_text(base.top),
-                      f"the soles reach {length_text(top)} above the ridge and would meet the top rail at "
-                      f"{length_text(rail_under)}",
-                      f"Raise it to {length_text(math.ceil(top + SOLE_ROOM + base.frame_w))} or more.")
+                      say("the soles reach {top} above the ridge and would meet the top rail at {rail_under}",
+                          top=length_text(top), rail_under=length_text(rail_under)),
+                      say("Raise it to {least} or more.", least=length_text(math.ceil(top + SOLE_ROOM + base.frame_w))))
     low = spec.bottom_rail_height
     if low and not top <= low <= rail_under - base.frame_w:
         yield Finding("bottom rail", "bottom_rail_height", length_text(low),
-                      f"it must lie between the soles and the top rail, {least_text(top)} to "
-                      f"{most_text(rail_under - base.frame_w)}" if top < rail_under - base.frame_w else
-                      "there is no room for it between the soles and the top rail",
-                      "Set it to 0 for none, or raise the base.")
+                      say("it must lie between the soles and the top rail, {top} to {rail_under}", top=least_text(top),
+                          rail_under=most_text(rail_under - base.frame_w)) if top < rail_under - base.frame_w else
+                      say("there is no room for it between the soles and the top rail"),
+                      say("Set it to 0 for none, or raise the base."))
 
 
 def _cladding(spec: Spec, at: Sizes) -> Iterator[Finding]:
     base = at.base
     form = spec.cladding_stock.form
     if (spec.cladding == "boards") != (form == "board"):
-        yield Finding("cladding", "cladding_stock", f"“{spec.cladding_stock.name}”",
-                      f"it is a {form}, and the cladding is to be {spec.cladding}",
-                      "Choose the other cladding, or other stock.")
+        yield Finding("cladding", "cladding_stock", say("“{name}”", name=spec.cladding_stock.name),
+                      say("it is a {form}, and the cladding is to be {cladding}", form=say(form),
+                          cladding=say(spec.cladding)),
+                      say("Choose the other cladding, or other stock."))
     face, wide = base.corner_face, spec.corner_board_stock.width
     if face > wide:
         yield Finding("corner board", "corner_board_face", length_text(face),
-                      f"it cannot be wider than its stock, {most_text(wide)}",
-                      "Choose wider corner board stock, or a narrower face.")
+                      say("it cannot be wider than its stock, {wide}", wide=most_text(wide)),
+                      say("Choose wider corner board stock, or a narrower face."))
     if face < base.corner_t + 20.0:
         yield Finding("corner board", "corner_board_face", length_text(face),
-                      "the eave-side board is narrower by its thickness and needs 20 mm",
-                      f"Set it to {least_text(base.corner_t + 20.0)} or more.")
+                      say("the eave-side board is narrower by its thickness and needs 20 mm"),
+                      say("Set it to {least} or more.", least=least_text(base.corner_t + 20.0)))
 
 
 def _blanks(spec: Spec) -> Iterator[Finding]:
     """Blanks that the stock sold cannot give."""
     for part in layout(spec).parts:
         size, stock = part.board.size, part.stock
-        for given, most, what in ((size[0], max(stock.lengths), "long"), (size[1], stock.width, "wide"),
-                                  (size[2], stock.thickness, "thick")):
+        for given, most, what in ((size[0], max(stock.lengths), say("long")), (size[1], stock.width, say("wide")),
+                                  (size[2], stock.thickness, say("thick"))):
             if given > most + 1e-6:
-                cure = ("Join it on a rafter or choose a smaller vent or a larger sheet." if stock.form == "sheet"
-                        else "Choose other stock or a smaller vent.")
-                yield Finding("blank", part.kind.stock, f"“{stock.name}”",
-                              f"{part.mark} ({part.name}) must be {length_text(given)} {what}, and it is sold "
-                              f"{length_text(most)} {what}", cure)
+                cure = (say("Join it on a rafter or choose a smaller vent or a larger sheet.") if stock.form == "sheet" else
+                        say("Choose other stock or a smaller vent."))
+                yield Finding("blank", part.kind.stock, say("“{name}”", name=stock.name),
+                              say("{mark} ({name}) must be {given} {what}, and it is sold {most} {what}", mark=part.mark,
+                                  name=part.name, given=length_text(given), what=what, most=length_text(most)), cure)

@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from .dimensions import pitches, plan_of, square_of
 from .feet import foot, ground
 from .plan import RIGHT
+from .saying import say
 from .sizes import Sizes
 from .spec import Finding, Spec, length_text, most_text
 from .twist import DROPS, drops, readings
@@ -28,13 +29,15 @@ def readings_findings(spec: Spec) -> Iterator[Finding]:
     given = drops(spec)
     if given and spec.seat == "one slope":
         name = next(iter(given))
-        yield Finding("drops", name, length_text(given[name]), "drops are read from a ridge, and the vent sits on one slope",
-                      "Set all four to 0 and give the pitch, or seat the vent on the ridge.")
+        yield Finding("drops", name, length_text(given[name]),
+                      say("drops are read from a ridge, and the vent sits on one slope"),
+                      say("Set all four to 0 and give the pitch, or seat the vent on the ridge."))
         return
     if given and len(given) < len(DROPS):
         for name in (name for name in DROPS.values() if name not in given):
-            yield Finding("drops", name, length_text(0.0), "it is not measured, and the drops at the other corners mean "
-                          "nothing without it", "Give all four, or set all four to 0.")
+            yield Finding("drops", name, length_text(0.0), say("it is not measured, and the drops at the other corners "
+                                                               "mean nothing without it"),
+                          say("Give all four, or set all four to 0."))
         return
     found = readings(spec, plan_of(spec), square_of(spec))
     if not found:
@@ -42,12 +45,14 @@ def readings_findings(spec: Spec) -> Iterator[Finding]:
     for hand, pitch, twist in ((1, found.pitch_left, found.twist_left), (-1, found.pitch_right, found.twist_right)):
         high, low = sorted((DROPS[hand, end] for end in (1, -1)), key=lambda name: given[name])
         if pitch >= STEEPEST:
-            yield Finding("drops", high, length_text(given[high]), f"it makes a slope of {pitch:.1f}°, and a slope "
-                          f"must be less than {STEEPEST:g}°", "Measure again, plumb, at the corner of the vent.")
+            yield Finding("drops", high, length_text(given[high]),
+                          say("it makes a slope of {pitch:.1f}°, and a slope must be less than {steepest:g}°", pitch=pitch,
+                              steepest=STEEPEST), say("Measure again, plumb, at the corner of the vent."))
         if twist > MOST_TWIST:
-            yield Finding("twist", low, length_text(given[low]), f"the slope drops {length_text(twist)} further there than at "
-                          f"its other end, and a twist may be {length_text(MOST_TWIST)} at most",
-                          "Level the seat first, or measure again.")
+            yield Finding("twist", low, length_text(given[low]),
+                          say("the slope drops {twist} further there than at its other end, and a twist may be "
+                              "{most_twist} at most", twist=length_text(twist), most_twist=length_text(MOST_TWIST)),
+                          say("Level the seat first, or measure again."))
 
 
 def steeper_field(spec: Spec, at: Sizes) -> tuple[str, str]:
@@ -67,10 +72,12 @@ def _slender(spec: Spec, at: Sizes) -> Iterator[Finding]:
     most = MOST_SLENDER * base.frame_t
     rail = at.plan.sides == 4 and not at.plan.turned and not spec.bottom_rail_height
     if free > most:
-        yield Finding("slender leg", "base_height", length_text(base.top), f"a leg would stand {length_text(free)} below its "
-                      f"lowest rail, and {length_text(base.frame_t)} thick it may stand {most_text(most)}",
-                      "Lower the base, make the vent narrower, or choose thicker frame stock"
-                      + (", or give the gable sides a second rail." if rail else "."))
+        yield Finding("slender leg", "base_height", length_text(base.top),
+                      say("a leg would stand {free} below its lowest rail, and {frame_t} thick it may stand {most}",
+                          free=length_text(free), frame_t=length_text(base.frame_t), most=most_text(most)),
+                      say("Lower the base, make the vent narrower, or choose thicker frame stock, or give the gable sides a "
+                          "second rail.") if rail else
+                      say("Lower the base, make the vent narrower, or choose thicker frame stock."))
 
 
 def _free(spec: Spec, at: Sizes, corner: int) -> float:

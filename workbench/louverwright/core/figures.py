@@ -18,6 +18,7 @@ from .geometry import Vec, add, scale
 from .kinds import BASE, LOUVER, ROOF
 from .layout import layout
 from .row import spacing, vents_alike
+from .saying import Text, joined, say
 from .sizes import Sizes, opening_halves
 from .sizing import AirReport, net_free_area, target_area, target_from_building
 from .spec import Spec
@@ -49,6 +50,11 @@ class Output:
     def label(self) -> str:
         """The name in plain words."""
         return self.name.replace("_", " ")
+
+    @property
+    def tooltip(self) -> Text:
+        """The doc, with the unit where the property itself has none: FreeCAD has one of mass only since 1.0."""
+        return joined(" ", (say(self.doc), say("In kg."))) if self.kind == WEIGHT else say(self.doc)
 
 
 OUTPUTS: tuple[Output, ...] = (

@@ -9,6 +9,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from .saying import Text, joined, say
+
 BASE, LOUVER, ROOF = "base", "louver", "roof"
 
 #: Stage id → (letter that opens its marks, name).
@@ -151,3 +153,8 @@ KINDS: tuple[Kind, ...] = (
 )
 
 BY_ID: dict[str, Kind] = {k.id: k for k in KINDS}
+
+
+def spoken(name: str) -> Text:
+    """A kind's name, or one made of it such as 'Leg, diagonal side', word for word: so it is told in another language."""
+    return joined(", ", map(say, name.split(", ")))

@@ -12,6 +12,7 @@ from .layout import layout
 from .mend_cure import Cure, cure
 from .mend_ways import SAME_SIZE, Ways, ways
 from .parameters import BY_NAME, THICKNESS, WIDTH, measured_name
+from .saying import joined, say
 from .spec import Spec, length_text
 
 #: The names of a piece's sizes, in the order of the board's axes.
@@ -23,7 +24,7 @@ class MendError(ValueError):
     """What was told of the part cannot be; ``findings`` are (what, sentence) pairs, the text is all of them."""
 
     def __init__(self, findings: _Findings) -> None:
-        super().__init__("\n".join(sentence for _, sentence in findings))
+        super().__init__(joined("\n", (sentence for _, sentence in findings)))
         self.findings = tuple(findings)
 
 
@@ -103,43 +104,48 @@ def _findings(assembly: Assembly, wrong: Wrong) -> Iterator[tuple[str, str]]:
     parts = {part.mark: part for part in assembly.parts}
     for key, mark in (("part", wrong.mark), *(("cut", each) for each in wrong.cut)):
         if mark not in parts:
-            yield key, f"“{mark}” is not a mark of this vent. Choose one of: {', '.join(parts)}."
+            yield key, say("“{mark}” is not a mark of this vent. Choose one of: {parts}.", mark=mark, parts=", ".join(parts))
         elif key == "cut" and mark == wrong.mark and wrong.count in (0, parts[mark].count):
-            yield key, f"“{mark}” came out wrong in all its pieces. Name only others that are cut already."
+            yield key, say("“{mark}” came out wrong in all its pieces. Name only others that are cut already.", mark=mark)
     if wrong.mark not in parts:
         return
     part = parts[wrong.mark]
     if not 0 <= wrong.count <= part.count:
-        yield "count", (f"Count is {wrong.count}: one vent has {part.count} of {part.mark}, so it must be 1 to {part.count}, "
-                        "or 0 for all. Give the number of pieces that came out wrong.")
+        yield "count", say("Count is {count}: one vent has {most} of {mark}, so it must be 1 to {most}, or 0 for all. "
+                           "Give the number of pieces that came out wrong.", count=wrong.count, most=part.count,
+                           mark=part.mark)
     told = [name for name, size in zip(SIZE_NAMES, wrong.real, strict=True) if size is not None]
     if wrong.lost and told:
-        yield told[0], f"A size is given for a piece that is lost: {', '.join(told)}. Give the size, or say that it is lost."
+        yield told[0], say("A size is given for a piece that is lost: {told}. Give the size, or say that it is lost.",
+                           told=joined(", ", map(say, told)))
         return
     if not wrong.lost and not told:
-        yield "length", ("No size is given: length, width or thickness of the finished piece is needed. Give one, or say that "
-                         "the piece is lost.")
+        yield "length", say("No size is given: length, width or thickness of the finished piece is needed. Give one, or "
+                            "say that the piece is lost.")
         return
     yield from _size_findings(part, wrong)
     bad = [name for name, own, real in zip(SIZE_NAMES, part.board.size, wrong.real, strict=True)
            if real is not None and abs(real - own) > SAME_SIZE]
     if told and not bad:
         drawn = " × ".join(length_text(size) for size in part.board.size)
-        yield told[0], (f"{part.mark} is drawn {drawn}: the piece is as it should be to {SAME_SIZE:g} mm. Give the size "
-                        "that is wrong.")
+        yield told[0], say("{mark} is drawn {drawn}: the piece is as it should be to {same_size:g} mm. Give the size that "
+                           "is wrong.", mark=part.mark, drawn=drawn, same_size=SAME_SIZE)
 
 
 def _size_findings(part: Part, wrong: Wrong) -> Iterator[tuple[str, str]]:
     """Sizes that no piece of the part's stock can have."""
     stock = part.stock
     rows = [measured_name(part.kind.stock, what) for what in (WIDTH, THICKNESS)]
-    cures = ("", *(f", or give the {BY_NAME[name].label} as measured first" if name in BY_NAME else "" for name in rows))
+    cures = ("", *(say(", or give the {label} as measured first", label=say(BY_NAME[name].label)) if name in BY_NAME else ""
+                   for name in rows))
     for name, real, most, cure_text in zip(SIZE_NAMES, wrong.real, (max(stock.lengths), stock.width, stock.thickness), cures,
                                            strict=True):
         if real is None:
             continue
         if not 0.0 < real < float("inf"):
-            yield name, f"{name.capitalize()} is {real:g} mm: it must be more than 0 mm. Measure the piece again."
+            yield name, say("{name} is {real:g} mm: it must be more than 0 mm. Measure the piece again.",
+                            name=say(name.capitalize()), real=real)
         elif real > most + SAME_SIZE:
-            yield name, (f"{name.capitalize()} is {length_text(real)}: {part.mark} is cut from “{stock.name}”, which is "
-                         f"{length_text(most)} at most. Measure the piece again{cure_text}.")
+            yield name, say("{name} is {real}: {mark} is cut from “{stock}”, which is {most} at most. Measure the piece "
+                            "again{cure_text}.", name=say(name.capitalize()), real=length_text(real), mark=part.mark,
+                            stock=stock.name, most=length_text(most), cure_text=cure_text)

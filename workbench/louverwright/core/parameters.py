@@ -12,6 +12,8 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
+from .saying import say
+
 LENGTH, ANGLE, COUNT, NUMBER = "length", "angle", "count", "number"
 CHOICE, SWITCH, TEXT, STOCK = "choice", "switch", "text", "stock"
 
@@ -85,10 +87,10 @@ def _stock(name: str, doc: str, *forms: str, like: str = "") -> Parameter:
 
 
 def _drop(place: str, where: str) -> Parameter:
-    return _length(f"drop_{place}", ROOF, 0.0, f"Plumb drop from the level of the ridge's highest point under the vent to "
-                   f"the covering {where}: at the corner of the rectangle round the plan, over the cladding. Give all four "
-                   "drops or none; the pitches then follow from the smaller drop of each slope.", 0.1, 5_000.0,
-                   auto="not measured")
+    return _length(f"drop_{place}", ROOF, 0.0, say(
+        "Plumb drop from the level of the ridge's highest point under the vent to the covering {where}: at the corner of the "
+        "rectangle round the plan, over the cladding. Give all four drops or none; the pitches then follow from the smaller "
+        "drop of each slope.", where=where), 0.1, 5_000.0, auto="not measured")
 
 
 def measured_name(stock: str, what: str) -> str:
@@ -101,16 +103,18 @@ def _measured(stock: Parameter) -> list[Parameter]:
 
     What is cut from sheets alone is never as wide as the sheet, so its width makes no part; mesh has no moisture.
     """
-    use = f"the {stock.label}, as measured"
+    use = say(stock.label)
     low, high = (0.2, 10.0) if stock.forms == ("mesh",) else (3.0, 300.0)
-    rows = [_length(measured_name(stock.name, THICKNESS), MEASURED, 0.0, f"Thickness of {use}.", low, high,
-                    auto="as the stock list says")]
+    rows = [_length(measured_name(stock.name, THICKNESS), MEASURED, 0.0,
+                    say("Thickness of the {stock}, as measured.", stock=use), low, high, auto="as the stock list says")]
     if not set(stock.forms) <= {"sheet", "mesh"}:
-        rows.append(_length(measured_name(stock.name, WIDTH), MEASURED, 0.0, f"Width of {use}.", 8.0, 3_000.0,
+        rows.append(_length(measured_name(stock.name, WIDTH), MEASURED, 0.0,
+                            say("Width of the {stock}, as measured.", stock=use), 8.0, 3_000.0,
                             auto="as the stock list says"))
     if stock.forms != ("mesh",):
-        rows.append(Parameter(measured_name(stock.name, MOISTURE), NUMBER, MEASURED, 0.0, f"Moisture of {use}, in percent "
-                              "of its dry weight; weights follow from it.", 4.0, 40.0, auto="as the stock list says"))
+        rows.append(Parameter(measured_name(stock.name, MOISTURE), NUMBER, MEASURED, 0.0, say(
+            "Moisture of the {stock}, as measured, in percent of its dry weight; weights follow from it.", stock=use),
+            4.0, 40.0, auto="as the stock list says"))
     return rows
 
 
@@ -161,10 +165,10 @@ PARAMETERS: tuple[Parameter, ...] = (
             "slope: 0 on the covering, the covering's thickness on the deck.", 0.0, 300.0),
     _length("scribe_allowance", ROOF, 0.0, "Wood left on the legs' feet, plumb, to scribe them to a twisted roof or a "
             "ridge that sags.", 0.0, 80.0),
-    _drop("left_front", "on your left, at the vent's +X end, when you look along +X"),
-    _drop("left_back", "on your left, at the vent's −X end, when you look along +X"),
-    _drop("right_front", "on your right, at the vent's +X end, when you look along +X"),
-    _drop("right_back", "on your right, at the vent's −X end, when you look along +X"),
+    _drop("left_front", say("on your left, at the vent's +X end, when you look along +X")),
+    _drop("left_back", say("on your left, at the vent's −X end, when you look along +X")),
+    _drop("right_front", say("on your right, at the vent's +X end, when you look along +X")),
+    _drop("right_back", say("on your right, at the vent's −X end, when you look along +X")),
     _length("ridge_cap_height", ROOF, 12.0, "How far the barn's ridge cap stands above its covering, plumb; "
             "soles and cladding are relieved over it. 0 if the cap is taken away under the vent.", 0.0, 150.0),
     _length("ridge_cap_width", ROOF, 200.0, "Width of the barn's ridge cap, level, both slopes together.",

@@ -14,6 +14,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 
 from .geometry import Z_AXIS, Placement, Vec, add, cross, dot, length, scale, sub, unit
+from .saying import say
 from .survey import STEEPEST
 from .twist import LEVEL_PITCH
 
@@ -162,8 +163,9 @@ class RoofPlanes:
         at = {BACK: along, FRONT: total - along, MIDDLE: total / 2.0 + along}[end]
         if not -JOINED <= at <= total + JOINED:
             past = -at if at < 0.0 else at - total
-            raise RoofError(f"The vent's axis would stand {past:.0f} mm past the end of the ridge, which is {total:.0f} mm "
-                            f"long. Enter a distance from the {end} that stays on the ridge.")
+            raise RoofError(say("The vent's axis would stand {past:.0f} mm past the end of the ridge, which is "
+                                "{total:.0f} mm long. Enter a distance from the {end} that stays on the ridge.", past=past,
+                                total=total, end=say(end)))
         point = add(self.ridge[0], scale(unit(sub(self.ridge[1], self.ridge[0])), at))
         origin = add(point, scale(cross(Z_AXIS, self.along), left))
         return Placement.from_axes(origin if self.right else self.left.lifted(origin), self.along, Z_AXIS)
@@ -220,14 +222,15 @@ def two_slopes(left: Patch, right: Patch, near: Vec | None = None) -> RoofPlanes
     point, line = _meeting(left, right)
     tilt = math.degrees(math.asin(min(1.0, abs(line[2]))))
     if tilt > CROOKED_RIDGE:
-        raise RoofError(f"The two slopes meet in a line that slopes {tilt:.1f}°: that is a hip or a valley, and a "
-                        "vent needs a level ridge. Pick the slopes on both sides of the ridge.")
+        raise RoofError(say("The two slopes meet in a line that slopes {tilt:.1f}°: that is a hip or a valley, and a vent "
+                            "needs a level ridge. Pick the slopes on both sides of the ridge.", tilt=tilt))
     across = unit(cross(Z_AXIS, line))
     _judge_sense([dot(each.normal, across) if not each.level else 0.0 for each in (left, right)],
                  [dot(sub(each.centre, point), across) for each in (left, right)])
     if tilt > LEVEL_RIDGE:
-        raise RoofError(f"The ridge slopes {tilt:.2f}° along its length; up to {LEVEL_RIDGE:g}° counts as level. Set the "
-                        "vent on by hand and enter the drops at its four corners, so that its feet are scribed to the roof.")
+        raise RoofError(say("The ridge slopes {tilt:.2f}° along its length; up to {level_ridge:g}° counts as level. Set "
+                            "the vent on by hand and enter the drops at its four corners, so that its feet are scribed to "
+                            "the roof.", tilt=tilt, level_ridge=LEVEL_RIDGE))
     if dot(cross(Z_AXIS, line), sub(left.centre, point)) < 0.0:
         line = scale(line, -1.0)
     start, end = _shared_run(left, right, point, line, near)
@@ -238,10 +241,10 @@ def _meeting(left: Patch, right: Patch) -> tuple[Vec, Vec]:
     """A point of the line that two planes meet in, near both, and its unit direction.  Raises RoofError."""
     if angle_between(left.normal, right.normal) <= SAME_TURN:
         apart = abs(left.height(right.centre))
-        what = "both level" if left.level else f"parallel, at {left.pitch:.1f}°"
-        where = f"{apart:.0f} mm apart" if apart > SAME_HEIGHT else "in one plane"
-        raise RoofError(f"The two slopes are {what}, {where}: they meet in no ridge. Pick a slope on each side of the ridge, "
-                        "or one face alone for a vent on one slope or on a flat roof.")
+        what = say("both level") if left.level else say("parallel, at {pitch:.1f}°", pitch=left.pitch)
+        where = say("{apart:.0f} mm apart", apart=apart) if apart > SAME_HEIGHT else say("in one plane")
+        raise RoofError(say("The two slopes are {what}, {where}: they meet in no ridge. Pick a slope on each side of the "
+                            "ridge, or one face alone for a vent on one slope or on a flat roof.", what=what, where=where))
     line = cross(left.normal, right.normal)
     size = dot(line, line)
     middle = scale(add(left.centre, right.centre), 0.5)
@@ -254,16 +257,16 @@ def _meeting(left: Patch, right: Patch) -> tuple[Vec, Vec]:
 def _judge_sense(falls: Sequence[float], sides: Sequence[float]) -> None:
     """Raises RoofError unless both slopes lie on their own sides of the line and fall away from it."""
     if falls[0] * falls[1] > 0.0:
-        raise RoofError("The two slopes fall the same way, so that they meet in a break of the slope and not in a "
-                        "ridge. Pick the slopes on both sides of the ridge.")
+        raise RoofError(say("The two slopes fall the same way, so that they meet in a break of the slope and not in a "
+                            "ridge. Pick the slopes on both sides of the ridge."))
     away = [fall * side for fall, side in zip(falls, sides, strict=True)]
     if sides[0] * sides[1] < 0.0 and min(away) >= 0.0:
         return
     if sides[0] * sides[1] < 0.0 and max(away) <= 0.0:
-        raise RoofError("The two slopes fall towards each other: they meet in a valley, and a vent there would dam "
-                        "the water. Pick two slopes that fall away from a ridge.")
-    raise RoofError("The two slopes do not meet in a ridge: at least one of them lies beyond the line that their planes "
-                    "meet in. Pick the two slopes of one roof.")
+        raise RoofError(say("The two slopes fall towards each other: they meet in a valley, and a vent there would dam "
+                            "the water. Pick two slopes that fall away from a ridge."))
+    raise RoofError(say("The two slopes do not meet in a ridge: at least one of them lies beyond the line that their "
+                        "planes meet in. Pick the two slopes of one roof."))
 
 
 def _shared_run(left: Patch, right: Patch, point: Vec, line: Vec, near: Vec | None) -> Run:
@@ -271,8 +274,8 @@ def _shared_run(left: Patch, right: Patch, point: Vec, line: Vec, near: Vec | No
     both = overlaps(runs_along(left, point, line), runs_along(right, point, line))
     runs = [(start, end) for start, end in both if end - start > JOINED]
     if not runs:
-        raise RoofError(f"The two slopes do not reach each other: along the line that their planes meet in, no "
-                        f"stretch has an edge of both within {REACH:g} mm. Pick the two slopes of one ridge.")
+        raise RoofError(say("The two slopes do not reach each other: along the line that their planes meet in, no stretch "
+                            "has an edge of both within {reach:g} mm. Pick the two slopes of one ridge.", reach=REACH))
     if near is not None:
         at = dot(sub(near, point), line)
         return min(runs, key=lambda run: max(run[0] - at, at - run[1], 0.0))

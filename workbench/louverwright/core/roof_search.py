@@ -30,6 +30,7 @@ from .roof_planes import (
     runs_along,
     two_slopes,
 )
+from .saying import say
 from .survey import STEEPEST
 
 #: A plane that is narrower on the average, square to the ridge (mm), is the end of a slab, a ledge or a capping.
@@ -89,14 +90,14 @@ def roof_among(slopes: Sequence[Patch]) -> RoofPlanes:
     Raises RoofError if nothing looks up, or if two ridges are equally long.
     """
     if not slopes:
-        raise RoofError(f"Nothing of what was picked looks up at a pitch of less than {STEEPEST:g}°: there is no roof to "
-                        "stand a vent on. Pick the roof, one of its slopes, or its ridge.")
+        raise RoofError(say("Nothing of what was picked looks up at a pitch of less than {steepest:g}°: there is no roof "
+                            "to stand a vent on. Pick the roof, one of its slopes, or its ridge.", steepest=STEEPEST))
     ridges = ridges_among(slopes)
     skins = [each for each in ridges if _same_roof(each, ridges[0])]
     rivals = [each for each in ridges if each not in skins and ridges[0].ridge_length - each.ridge_length <= JOINED]
     if any(gap_at_ridge(each) <= JOINED or gap_at_ridge(ridges[0]) > JOINED for each in rivals):
-        raise RoofError(f"The roof has more than one ridge of {ridges[0].ridge_length:.0f} mm. Pick the ridge, or the slopes "
-                        "on both sides of it.")
+        raise RoofError(say("The roof has more than one ridge of {ridge_length:.0f} mm. Pick the ridge, or the slopes on "
+                            "both sides of it.", ridge_length=ridges[0].ridge_length))
     if skins:
         return max(skins, key=lambda each: each.ridge_height)
     large = max(each.area for each in slopes) * LEAST_SHARE
@@ -122,14 +123,15 @@ def ridge_at(edge: Edge, slopes: Sequence[Patch]) -> RoofPlanes:
     if len(beside) == 2:
         return two_slopes(beside[0], beside[1], middle)
     if len(beside) > 2:
-        raise RoofError("More than two slopes meet at the edge picked. Pick the two slopes of the ridge instead.")
+        raise RoofError(say("More than two slopes meet at the edge picked. Pick the two slopes of the ridge instead."))
     ridges = [found for found in ridges_among(slopes, beside[0]) if _ends_at(beside[0], edge, found)] if beside else []
     if ridges:
         left, right = sorted(ridges[0].slopes, key=lambda each: (each.of, each.number))
         return two_slopes(left, right, middle)
-    name = f"slopes {tilt:.1f}°, as a verge does" if tilt > CROOKED_RIDGE else "is level, as an eave is"
-    raise RoofError(f"The edge picked {name}, and has {'one slope' if beside else 'no slope'} beside it that looks up: it is "
-                    "no ridge. Pick the ridge, or the slopes on both sides of it.")
+    what = say("slopes {tilt:.1f}°, as a verge does", tilt=tilt) if tilt > CROOKED_RIDGE else say("is level, as an eave is")
+    raise RoofError(say("The edge picked {what}, and has {slope} beside it that looks up: it is no ridge. Pick the ridge, "
+                        "or the slopes on both sides of it.", what=what,
+                        slope=say("one slope") if beside else say("no slope")))
 
 
 def _ends_at(slope: Patch, edge: Edge, roof: RoofPlanes) -> bool:
@@ -206,8 +208,8 @@ def _nearest_ridge(old: Sequence[Patch], slopes: Sequence[Patch], middle: Vec) -
             if None not in far:
                 found.append((sum(each for each in far if each is not None), left, right))
     if not found:
-        raise RoofLost("The two slopes that the vent stands on are not there any more, nor any ridge like theirs. Pick the "
-                       "roof again.")
+        raise RoofLost(say("The two slopes that the vent stands on are not there any more, nor any ridge like theirs. "
+                           "Pick the roof again."))
     _, left, right = min(found, key=lambda each: each[0])
     return two_slopes(left, right, middle)
 
@@ -217,7 +219,7 @@ def _nearest(old: Patch, slopes: Sequence[Patch]) -> Patch:
     near = [(change, number) for number, each in enumerate(slopes)
             if (change := _change(old, each)) is not None and each.level == old.level]
     if not near:
-        raise RoofLost("The slope that the vent stands on is not there any more, nor any like it. Pick the roof again.")
+        raise RoofLost(say("The slope that the vent stands on is not there any more, nor any like it. Pick the roof again."))
     return slopes[min(near)[1]]
 
 

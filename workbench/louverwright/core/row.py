@@ -10,6 +10,7 @@ import math
 from collections.abc import Iterator
 
 from .plan import Plan
+from .saying import say
 from .sizes import Sizes
 from .spec import Finding, Spec, least_text, length_text, most_text
 
@@ -58,8 +59,9 @@ def row_findings(spec: Spec, at: Sizes) -> Iterator[Finding]:
     if count == 1:
         return
     if not ridge:
-        yield Finding("row", "ridge_length", "not given", f"{count} vents share the ridge and are spaced along it",
-                      "Give the length of unbroken ridge, or make one vent.")
+        yield Finding("row", "ridge_length", say("not given"),
+                      say("{count} vents share the ridge and are spaced along it", count=count),
+                      say("Give the length of unbroken ridge, or make one vent."))
         return
     roof = max(abs(at.roof_corner(number)[0]) for number in range(at.plan.sides))
     least = max(2.0 * reach_along(at.plan, at.base.width / 2.0) + LEAST_BETWEEN, 2.0 * roof)
@@ -75,17 +77,22 @@ def _given(spec: Spec, roof: float, least: float) -> Iterator[Finding]:
     most = (ridge - (count - 1) * least) / 2.0
     fits = most >= roof
     if end < roof - _NOISE:
-        cure = f"Set it to {least_text(roof)} or more." if fits else "Make fewer vents, or narrower ones."
-        yield Finding("end distance", "end_distance", length_text(end), f"the vent's roof reaches {least_text(roof)} from "
-                      "its axis and would stand out over the end of the ridge", cure)
+        cure = (say("Set it to {least} or more.", least=least_text(roof)) if fits else
+                say("Make fewer vents, or narrower ones."))
+        yield Finding("end distance", "end_distance", length_text(end),
+                      say("the vent's roof reaches {roof} from its axis and would stand out over the end of the ridge",
+                          roof=least_text(roof)), cure)
     elif end >= ridge / 2.0:
-        cure = f"Set it to {most_text(most)} or less." if fits else "Make it smaller, and make fewer or narrower vents."
-        yield Finding("end distance", "end_distance", length_text(end), f"it reaches the middle of the ridge, "
-                      f"{length_text(ridge / 2.0)} from each end, and {count} vents stand between", cure)
+        cure = (say("Set it to {most} or less.", most=most_text(most)) if fits else
+                say("Make it smaller, and make fewer or narrower vents."))
+        yield Finding("end distance", "end_distance", length_text(end),
+                      say("it reaches the middle of the ridge, {ridge} from each end, and {count} vents stand between",
+                          ridge=length_text(ridge / 2.0), count=count), cure)
     elif spacing(spec) < least - _NOISE and fits:
-        yield Finding("spacing", "end_distance", length_text(end), f"the {count} vents would stand "
-                      f"{length_text(spacing(spec))} from axis to axis and need {least_text(least)}",
-                      f"Set it to {most_text(most)} or less.")
+        yield Finding("spacing", "end_distance", length_text(end),
+                      say("the {count} vents would stand {spacing} from axis to axis and need {least}", count=count,
+                          spacing=length_text(spacing(spec)), least=least_text(least)),
+                      say("Set it to {most} or less.", most=most_text(most)))
     elif spacing(spec) < least - _NOISE:
         yield _too_many(spec, least, (ridge - 2.0 * end) / least + 1.0)
 
@@ -93,7 +100,8 @@ def _given(spec: Spec, roof: float, least: float) -> Iterator[Finding]:
 def _too_many(spec: Spec, least: float, fit: float) -> Finding:
     """More vents than the ridge holds; ``fit`` of their width would go on it."""
     number = math.floor(fit + _NOISE)
-    cure = f"Set it to {number} or less, or make the vents narrower." if spec.width and number else (
-        "Make fewer vents, or narrower ones.")
-    return Finding("spacing", "vents", str(vents_alike(spec)), f"they would stand {length_text(spacing(spec))} from axis to "
-                   f"axis and need {least_text(least)}, for their width with 300 mm between and for their roofs", cure)
+    cure = (say("Set it to {most} or less, or make the vents narrower.", most=number) if spec.width and number else
+            say("Make fewer vents, or narrower ones."))
+    return Finding("spacing", "vents", str(vents_alike(spec)),
+                   say("they would stand {spacing} from axis to axis and need {least}, for their width with 300 mm "
+                       "between and for their roofs", spacing=length_text(spacing(spec)), least=least_text(least)), cure)

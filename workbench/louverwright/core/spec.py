@@ -24,6 +24,7 @@ from .parameters import (
     Parameter,
     defaults,
 )
+from .saying import Text, joined, say
 from .stock import Stock, StockList, measured_stock
 from .units import LengthStyle, format_angle, format_length
 
@@ -34,8 +35,8 @@ _ROUNDING = 1e-6
 _ENDLESS = 1e15
 #: Parameters that lengths are rounded by on paper, with how they are written, the limit and the cure.
 _STEPS: dict[str, tuple[Literal["mm", "in"], str, str]] = {
-    "millimetre_step": ("mm", "it can have three decimals at most", "Set it to 0.1, 0.5 or 1."),
-    "inch_fraction": ("in", "inches are halved, and halved again", "Set it to 8, 16, 32 or 64."),
+    "millimetre_step": ("mm", say("it can have three decimals at most"), say("Set it to 0.1, 0.5 or 1.")),
+    "inch_fraction": ("in", say("inches are halved, and halved again"), say("Set it to 8, 16, 32 or 64.")),
 }
 
 
@@ -43,7 +44,8 @@ _STEPS: dict[str, tuple[Literal["mm", "in"], str, str]] = {
 class Finding:
     """One reason why a vent cannot be built: what, where, how much, the limit, and what would cure it.
 
-    ``field`` is the parameter's name (empty where no one parameter is to blame).
+    ``field`` is the parameter's name (empty where no one parameter is to blame).  Without a ``cure``, ``limit`` is a whole
+    sentence that says it too.
     """
 
     code: str
@@ -53,18 +55,21 @@ class Finding:
     cure: str
 
     @property
-    def sentence(self) -> str:
+    def sentence(self) -> Text:
         """The finding as the user reads it."""
-        where = BY_NAME[self.field].label.capitalize() if self.field in BY_NAME else self.field
-        value = f" is {self.value}" if self.value else ""
-        return f"{where}{value}: {self.limit}. {self.cure}"
+        where = say(BY_NAME[self.field].label.capitalize()) if self.field in BY_NAME else self.field
+        if not self.cure:
+            return say("{where}: {limit}", where=where, limit=self.limit)
+        if not self.value:
+            return say("{where}: {limit}. {cure}", where=where, limit=self.limit, cure=self.cure)
+        return say("{where} is {value}: {limit}. {cure}", where=where, value=self.value, limit=self.limit, cure=self.cure)
 
 
 class SpecError(ValueError):
     """A vent that cannot be built; carries every finding, and its text is all their sentences."""
 
     def __init__(self, findings: tuple[Finding, ...]) -> None:
-        super().__init__("\n".join(finding.sentence for finding in findings))
+        super().__init__(joined("\n", (finding.sentence for finding in findings)))
         self.findings = findings
 
 
@@ -109,6 +114,19 @@ def shown(parameter: Parameter, value: Any) -> str:
     return format_angle(value, 2) if parameter.kind == ANGLE else str(value)
 
 
+def tooltip(row: Parameter) -> Text:
+    """A parameter's doc with its limits and what 0 or nothing stands for."""
+    parts = [say(row.doc)]
+    if row.low is not None and row.high is not None:
+        low, high = shown(row, row.low), shown(row, row.high)
+        parts.append(say("{low} to less than {high}.", low=low, high=high) if row.open_high else
+                     say("{low} to {high}.", low=low, high=high))
+    if row.auto:
+        auto = say(row.auto)
+        parts.append(say("Empty: {auto}.", auto=auto) if row.kind == STOCK else say("0: {auto}.", auto=auto))
+    return joined(" ", parts)
+
+
 def make_spec(values: Mapping[str, Any], stock: StockList) -> Spec:
     """The spec of the given values over the defaults (mm, degrees; stock by its name in the list, or the item itself).
 
@@ -117,7 +135,8 @@ def make_spec(values: Mapping[str, Any], stock: StockList) -> Spec:
     Raises SpecError with every value that is of the wrong kind or out of its limits, every unknown
     name, and every stock that the list does not have.  What goes together is checked by ``checks``.
     """
-    findings = [Finding("unknown", name, "", f"“{name}” is not a parameter", "See the list of parameters.")
+    findings = [Finding("unknown", name, "", say("“{name}” is not a parameter", name=name),
+                        say("See the list of parameters."))
                 for name in values if name not in BY_NAME]
     full = {**defaults(), **{name: value for name, value in values.items() if name in BY_NAME}}
     chosen: dict[str, Any] = {}
@@ -142,14 +161,18 @@ def _stock(row: Parameter, name: Any, stock: StockList, chosen: dict[str, Any]) 
     wanted = name or stock.usual.get(row.name) or stock.usual.get(row.like, "")
     item: Stock | None = wanted if isinstance(wanted, Stock) else next((i for i in stock.items if i.name == wanted), None)
     if item is None:
-        return Finding("no stock", row.name, f"“{wanted}”", f"the stock list “{stock.name}” has no such item",
-                       "Choose one of: " + ", ".join(i.name for i in stock.items if i.form in row.forms) + ".")
+        return Finding("no stock", row.name, say("“{name}”", name=wanted),
+                       say("the stock list “{name}” has no such item", name=stock.name), _choose(row, stock))
     if item.form not in row.forms:
-        return Finding("wrong form", row.name, f"“{wanted}”", f"it is a {item.form}, and the use needs a "
-                       + " or ".join(row.forms), "Choose one of: "
-                       + ", ".join(i.name for i in stock.items if i.form in row.forms) + ".")
+        return Finding("wrong form", row.name, say("“{name}”", name=wanted),
+                       say("it is a {form}, and the use needs a {forms}", form=say(item.form),
+                           forms=joined(" or ", map(say, row.forms))), _choose(row, stock))
     chosen[row.name] = item
     return None
+
+
+def _choose(row: Parameter, stock: StockList) -> Text:
+    return say("Choose one of: {names}.", names=", ".join(i.name for i in stock.items if i.form in row.forms))
 
 
 def plain_finding(row: Parameter, value: Any) -> Finding | None:
@@ -157,12 +180,13 @@ def plain_finding(row: Parameter, value: Any) -> Finding | None:
     if row.kind in (LENGTH, ANGLE, NUMBER, COUNT):
         return _number(row, value)
     if row.kind == CHOICE and value not in row.choices:
-        return Finding("choice", row.name, f"“{value}”", "it must be one of " + ", ".join(row.choices),
-                       f"Choose {row.choices[0]}.")
+        return Finding("choice", row.name, say("“{name}”", name=value),
+                       say("it must be one of {choices}", choices=", ".join(row.choices)),
+                       say("Choose {choice}.", choice=row.choices[0]))
     if row.kind == SWITCH and not isinstance(value, bool):
-        return Finding("switch", row.name, f"“{value}”", "it must be yes or no", "Write yes or no.")
+        return Finding("switch", row.name, say("“{name}”", name=value), say("it must be yes or no"), say("Write yes or no."))
     if row.kind == TEXT and not isinstance(value, str):
-        return Finding("text", row.name, f"{value!r}", "it must be text", "Put it in quotes.")
+        return Finding("text", row.name, f"{value!r}", say("it must be text"), say("Put it in quotes."))
     return None
 
 
@@ -170,8 +194,9 @@ def _number(row: Parameter, value: Any) -> Finding | None:
     whole = row.kind == COUNT
     good = isinstance(value, (int, float)) and not isinstance(value, bool) and -_ENDLESS < value < _ENDLESS
     if not good or (whole and value != int(value)):
-        kind = "a whole number" if whole else "a number"
-        return Finding("not a number", row.name, f"“{str(value)[:40]}”", f"it must be {kind}", "Write a number.")
+        kind = say("a whole number") if whole else say("a number")
+        return Finding("not a number", row.name, say("“{name}”", name=str(value)[:40]), say("it must be {kind}", kind=kind),
+                       say("Write a number."))
     if row.auto and value == 0:
         return None
     low, high = row.low, row.high
@@ -179,11 +204,13 @@ def _number(row: Parameter, value: Any) -> Finding | None:
     too_high = high is not None and (value >= high if row.open_high else value > high)
     if not (too_low or too_high):
         return _step(row, value)
-    zero = f", or 0 ({row.auto})" if row.auto else ""
-    bound = "less than" if row.open_high else "at most"
-    limits = f"it must be at least {shown(row, low)} and {bound} {shown(row, high)}{zero}"
-    highest = f"Set it below {shown(row, high)}." if row.open_high else f"Set it to {shown(row, high)} or less."
-    cure = f"Set it to {shown(row, low)} or more." if too_low else highest
+    zero = say(", or 0 ({auto})", auto=say(row.auto)) if row.auto else ""
+    bound = say("less than") if row.open_high else say("at most")
+    limits = say("it must be at least {low} and {bound} {high}{zero}", low=shown(row, low), bound=bound,
+                 high=shown(row, high), zero=zero)
+    highest = (say("Set it below {most}.", most=shown(row, high)) if row.open_high else
+               say("Set it to {most} or less.", most=shown(row, high)))
+    cure = say("Set it to {least} or more.", least=shown(row, low)) if too_low else highest
     return Finding("out of limits", row.name, shown(row, value), limits, cure)
 
 

@@ -12,6 +12,7 @@ from typing import Any
 
 from .parameters import BY_NAME, MOISTURE, PARAMETERS, THICKNESS, WIDTH, measured_name
 from .parameters import STOCK as STOCK_KIND
+from .saying import joined, say
 from .units import ReadError, parse_length
 
 FORMS = ("dimension", "board", "post", "sheet", "mesh")
@@ -41,7 +42,7 @@ class StockListError(ValueError):
     """A stock list that cannot be used; ``findings`` are (key, sentence) pairs, the text is all of them."""
 
     def __init__(self, findings: _Findings) -> None:
-        super().__init__("\n".join(f"{key}: {sentence}" for key, sentence in findings))
+        super().__init__(joined("\n", (joined(": ", each) for each in findings)))
         self.findings = tuple(findings)
 
 
@@ -79,8 +80,8 @@ class StockList:
         for item in self.items:
             if item.name == name:
                 return item
-        raise StockListError([(self.name, f"“{name}” is not in the stock list. Choose one of: "
-                               f"{', '.join(item.name for item in self.items)}.")])
+        raise StockListError([(self.name, say("“{name}” is not in the stock list. Choose one of: {names}.", name=name,
+                                              names=", ".join(item.name for item in self.items)))])
 
 
 def density_at(gravity: float, moisture: float) -> float:
@@ -114,12 +115,14 @@ def read_stock_list(data: Any) -> StockList:
     Raises StockListError with every finding.
     """
     if not isinstance(data, Mapping) or not isinstance(data.get("items"), list):
-        raise StockListError([("items", "A stock list is an object with a list of items. See the shipped lists.")])
+        raise StockListError([("items", say("A stock list is an object with a list of items. See the shipped lists."))])
     findings = [*_unknown("", data, LIST_KEYS), *_texts("", data, ("name", "title"))]
     if data.get("base", BASES[0]) not in BASES:
-        findings.append(("base", f"“{data['base']}” is not a shipped list; known are {', '.join(BASES)}."))
+        findings.append(("base", say("“{name}” is not a shipped list; known are {bases}.", name=data["base"],
+                                     bases=", ".join(BASES))))
     items = tuple(item for i, each in enumerate(data["items"]) if (item := _item(f"items[{i}]", each, findings)))
-    findings += [("items", f"“{name}” stands {times} times in the list. Give each item a name of its own.")
+    findings += [("items", say("“{name}” stands {times} times in the list. Give each item a name of its own.", name=name,
+                               times=times))
                  for name, times in sorted(Counter(item.name for item in items).items()) if times > 1]
     usual = data.get("usual", {})
     findings += _usual_findings(usual, items)
@@ -137,8 +140,9 @@ def merged(base: StockList, own: StockList) -> StockList:
     items = (*own.items, *(item for item in base.items if item.name not in names))
     usual = {**base.usual, **own.usual}
     known = {item.name for item in items}
-    findings = [(f"usual.{use}", f"“{name}” is in neither list. Add it to the items or name another.")
-                for use, name in usual.items() if name not in known]
+    findings: _Findings = [
+        (f"usual.{use}", say("“{name}” is in neither list. Add it to the items or name another.", name=name))
+        for use, name in usual.items() if name not in known]
     findings += _usual_findings(usual, items)
     if findings:
         raise StockListError(findings)
@@ -148,33 +152,34 @@ def merged(base: StockList, own: StockList) -> StockList:
 def _usual_findings(usual: Any, items: tuple[Stock, ...]) -> _Findings:
     """Unknown uses, and items of a form that does not fit; names that are not among the items are let pass."""
     if not isinstance(usual, Mapping):
-        return [("usual", "It must be an object of uses and names of items.")]
+        return [("usual", say("It must be an object of uses and names of items."))]
     forms = {item.name: item.form for item in items}
     findings: _Findings = []
     for use, name in usual.items():
         if use not in USES:
-            findings.append((f"usual.{use}", f"“{use}” is not a use; known are {', '.join(USES)}."))
+            findings.append((f"usual.{use}", say("“{use}” is not a use; known are {uses}.", use=use, uses=", ".join(USES))))
         elif not isinstance(name, str) or not name.strip():
-            findings.append((f"usual.{use}", f"“{name}” is not the name of an item. Write it as text."))
+            findings.append((f"usual.{use}", say("“{name}” is not the name of an item. Write it as text.", name=name)))
         elif name in forms and forms[name] not in BY_NAME[use].forms:
-            findings.append((f"usual.{use}", f"“{name}” is a {forms[name]}, and the use needs a "
-                             f"{' or '.join(BY_NAME[use].forms)}. Name another item."))
+            findings.append((f"usual.{use}", say("“{name}” is a {form}, and the use needs a {forms}. Name another item.",
+                                                 name=name, form=say(forms[name]),
+                                                 forms=joined(" or ", map(say, BY_NAME[use].forms)))))
     return findings
 
 
 def _item(where: str, data: Any, findings: _Findings) -> Stock | None:
     """One item, or None with findings."""
     if not isinstance(data, Mapping):
-        findings.append((where, f"An item is an object with {', '.join(ITEM_KEYS)}."))
+        findings.append((where, say("An item is an object with {item_keys}.", item_keys=", ".join(ITEM_KEYS))))
         return None
     found = [*_unknown(f"{where}.", data, ITEM_KEYS), *_texts(f"{where}.", data, ("name", "material", "source")),
-             *((f"{where}.{key}", f"An item needs a {key}.") for key in NEEDED_KEYS if key not in data)]
+             *((f"{where}.{key}", say("An item needs a {key}.", key=key)) for key in NEEDED_KEYS if key not in data)]
     sizes = {key: _length(f"{where}.{key}", data[key], found) for key in ("thickness", "width") if key in data}
     lengths = _lengths(f"{where}.lengths", data["lengths"], found) if "lengths" in data else ()
     found += _plain_findings(where, data)
     if not found and sizes["thickness"] > sizes["width"]:
-        found.append((f"{where}.thickness", f"A thickness of {sizes['thickness']:g} mm is more than the width of "
-                      f"{sizes['width']:g} mm. Exchange them."))
+        found.append((f"{where}.thickness", say("A thickness of {thickness:g} mm is more than the width of {width:g} mm. "
+                                                "Exchange them.", thickness=sizes["thickness"], width=sizes["width"])))
     findings += found
     if found:
         return None
@@ -185,26 +190,26 @@ def _item(where: str, data: Any, findings: _Findings) -> Stock | None:
 def _plain_findings(where: str, data: Mapping[str, Any]) -> Iterator[tuple[str, str]]:
     """What is wrong with an item's name, form, density and moisture, where they are given."""
     if isinstance(data.get("name"), str) and not data["name"].strip():
-        yield f"{where}.name", "The name is empty. Give the item a name."
+        yield f"{where}.name", say("The name is empty. Give the item a name.")
     if "form" in data and data["form"] not in FORMS:
-        yield f"{where}.form", f"“{data['form']}” is not a form; known are {', '.join(FORMS)}."
+        yield f"{where}.form", say("“{form}” is not a form; known are {forms}.", form=data["form"], forms=", ".join(FORMS))
     density = data.get("density", LIGHTEST)
     if not _number(density) or not LIGHTEST <= density <= HEAVIEST:
-        yield f"{where}.density", (f"A density of “{density}” is not between {LIGHTEST:g} and {HEAVIEST:g} kg/m³. "
-                                   "Give it as a number.")
+        yield f"{where}.density", say("A density of “{density}” is not between {lightest:g} and {heaviest:g} kg/m³. Give "
+                                      "it as a number.", density=density, lightest=LIGHTEST, heaviest=HEAVIEST)
     moisture = data.get("moisture", USUAL_MOISTURE)
     if not _number(moisture) or not 0.0 <= moisture <= WETTEST:
-        yield f"{where}.moisture", (f"A moisture of “{moisture}” is not between 0 and {WETTEST:g} % of the dry weight. "
-                                    "Give it as a number.")
+        yield f"{where}.moisture", say("A moisture of “{moisture}” is not between 0 and {wettest:g} % of the dry weight. "
+                                       "Give it as a number.", moisture=moisture, wettest=WETTEST)
 
 
 def _unknown(prefix: str, data: Mapping[str, Any], known: tuple[str, ...]) -> _Findings:
-    return [(f"{prefix}{key}", f"“{key}” is not a key here; known are {', '.join(known)}.")
+    return [(f"{prefix}{key}", say("“{key}” is not a key here; known are {known}.", key=key, known=", ".join(known)))
             for key in data if key not in known]
 
 
 def _texts(prefix: str, data: Mapping[str, Any], keys: tuple[str, ...]) -> _Findings:
-    return [(f"{prefix}{key}", f"“{data[key]}” is not text. Put it in quotes.")
+    return [(f"{prefix}{key}", say("“{value}” is not text. Put it in quotes.", value=data[key]))
             for key in keys if key in data and not isinstance(data[key], str)]
 
 
@@ -216,7 +221,7 @@ def _number(value: Any) -> bool:
 def _lengths(where: str, listed: Any, findings: _Findings) -> tuple[float, ...]:
     """The lengths sold in mm, the shortest first, each once."""
     if not isinstance(listed, list) or not listed:
-        findings.append((where, "It must be a list with at least one length that the item is sold in."))
+        findings.append((where, say("It must be a list with at least one length that the item is sold in.")))
         return ()
     return tuple(sorted({_length(f"{where}[{i}]", each, findings) for i, each in enumerate(listed)}))
 
@@ -226,11 +231,11 @@ def _length(where: str, value: Any, findings: _Findings) -> float:
     try:
         mm = float(value) if _number(value) else parse_length(value) if isinstance(value, str) else math.nan
     except ReadError as error:
-        findings.append((where, str(error)))
+        findings.append((where, error.args[0]))
         return 0.0
     if math.isnan(mm):
-        findings.append((where, f"“{value}” is not a length. Write millimetres, or a text with its unit."))
+        findings.append((where, say("“{value}” is not a length. Write millimetres, or a text with its unit.", value=value)))
     elif not 0.0 < mm <= LONGEST:
-        findings.append((where, f"{mm:g} mm is not a size that is sold. Give a length above 0 mm and at most "
-                         f"{LONGEST:g} mm."))
+        findings.append((where, say("{mm:g} mm is not a size that is sold. Give a length above 0 mm and at most "
+                                    "{longest:g} mm.", mm=mm, longest=LONGEST)))
     return mm

@@ -11,6 +11,7 @@ from collections.abc import Callable, Collection, Mapping
 from dataclasses import dataclass
 from typing import Any
 
+from .saying import joined, say
 from .units import ReadError, format_angle, format_pitch, parse_angle, parse_length
 
 #: A pitch of this many degrees or more is no roof to stand a vent on.
@@ -29,7 +30,7 @@ class SurveyError(ValueError):
     """A survey that cannot be used; ``findings`` are (key, sentence) pairs, the text is all sentences."""
 
     def __init__(self, findings: _Findings) -> None:
-        super().__init__("\n".join(sentence for _, sentence in findings))
+        super().__init__(joined("\n", (sentence for _, sentence in findings)))
         self.findings = tuple(findings)
 
 
@@ -54,8 +55,9 @@ def from_ridge_angle(included: float, reading_error: float = GAUGE_ERROR) -> Sur
     pitch, error = 90.0 - included / 2.0, reading_error / 2.0
     _refuse([*_angle_findings("ridge_angle", included, 180.0 - 2.0 * STEEPEST, 180.0),
              *_error_findings(reading_error, error)])
-    words = (f"Included angle at the ridge {format_angle(included)} ± {format_angle(reading_error)}: both slopes "
-             f"{format_pitch(pitch)}, each ± {format_angle(error, 2)}.")
+    words = say("Included angle at the ridge {included} ± {reading_error}: both slopes {pitch}, each ± {error}.",
+                included=format_angle(included), reading_error=format_angle(reading_error), pitch=format_pitch(pitch),
+                error=format_angle(error, 2))
     return Survey(pitch, pitch, error, words)
 
 
@@ -72,14 +74,16 @@ def from_ridge_angle_and_one_slope(included: float, slope: float, side: str,
     other = 180.0 - included - slope
     other = 0.0 if abs(other) < 1e-9 else other    # a level slope, but for the last figure of the sum
     if not findings and not 0.0 <= other < STEEPEST:
-        findings.append(("ridge_angle", f"“ridge_angle” is {_degrees(included)}, which with a {side} slope of "
-                         f"{_degrees(slope)} leaves {_degrees(other)} for the other slope; that must be at least "
-                         f"0° and less than {STEEPEST:g}°. Measure both again."))
+        findings.append(("ridge_angle", say("“ridge_angle” is {included}, which with a {side} slope of {slope} leaves "
+                                            "{other} for the other slope; that must be at least 0° and less than "
+                                            "{steepest:g}°. Measure both again.", included=_degrees(included), side=say(side),
+                                            slope=_degrees(slope), other=_degrees(other), steepest=STEEPEST)))
     _refuse(findings)
     left, right = (slope, other) if side == "left" else (other, slope)
-    words = (f"Included angle at the ridge {format_angle(included)} and {side} slope {format_angle(slope)}, each "
-             f"± {format_angle(reading_error)}: left {format_pitch(left)}, right {format_pitch(right)}, the slope "
-             f"not read ± {format_angle(2.0 * reading_error)}.")
+    words = say("Included angle at the ridge {included} and {side} slope {slope}, each ± {reading_error}: left {left}, "
+                "right {right}, the slope not read ± {error}.", included=format_angle(included), side=say(side),
+                slope=format_angle(slope), reading_error=format_angle(reading_error), left=format_pitch(left),
+                right=format_pitch(right), error=format_angle(2.0 * reading_error))
     return Survey(left, right, 2.0 * reading_error, words)
 
 
@@ -87,8 +91,8 @@ def from_two_slopes(left: float, right: float, reading_error: float = GAUGE_ERRO
     """A reading on each slope, with the gauge's error (degrees from the level).  Raises SurveyError."""
     _refuse([*_slope_findings("slope_left", left), *(_slope_findings("slope_right", right) if right != left else ()),
              *_error_findings(reading_error, reading_error)])
-    words = (f"Read on the slopes: left {format_pitch(left)}, right {format_pitch(right)}, each ± "
-             f"{format_angle(reading_error)}.")
+    words = say("Read on the slopes: left {left}, right {right}, each ± {reading_error}.", left=format_pitch(left),
+                right=format_pitch(right), reading_error=format_angle(reading_error))
     return Survey(left, right, reading_error, words)
 
 
@@ -108,10 +112,12 @@ def from_rise_and_run(rise_left: float, run_left: float, rise_right: float, run_
     error = max(_tape_turns(*left, reading_error), _tape_turns(*right, reading_error))
     tape = f"{reading_error:.1f} mm"
     if error > LARGEST_ERROR:
-        _refuse([("error", f"“error” is {tape}, which on so short a run turns the pitch by {_degrees(error)}; at "
-                  f"most {LARGEST_ERROR:g}° can be used. Measure a longer run.")])
-    words = (f"Rise over run: left {format_pitch(pitch_left)}, right {format_pitch(pitch_right)}, tape ± {tape}, "
-             f"which is ± {format_angle(error, 2)}.")
+        _refuse([("error", say("“error” is {tape}, which on so short a run turns the pitch by {error}; at most "
+                               "{largest_error:g}° can be used. Measure a longer run.", tape=tape, error=_degrees(error),
+                               largest_error=LARGEST_ERROR))])
+    words = say("Rise over run: left {pitch_left}, right {pitch_right}, tape ± {tape}, which is ± {error}.",
+                pitch_left=format_pitch(pitch_left), pitch_right=format_pitch(pitch_right), tape=tape,
+                error=format_angle(error, 2))
     return Survey(pitch_left, pitch_right, error, words)
 
 
@@ -126,11 +132,11 @@ def _rise_findings(side: str, rise: float, run: float, error: float) -> _Finding
     """What is wrong with one slope's rise and run (mm)."""
     findings: _Findings = []
     if not (math.isfinite(rise) and rise >= 0.0):
-        findings.append((f"rise_{side}", f"“rise_{side}” is {rise:g} mm; it must be 0 mm or more. Measure it up from "
-                         "the level."))
+        findings.append((f"rise_{side}", say("“rise_{side}” is {rise:g} mm; it must be 0 mm or more. Measure it up from "
+                                             "the level.", side=side, rise=rise)))
     if not (math.isfinite(run) and run > max(error, 0.0)):
-        findings.append((f"run_{side}", f"“run_{side}” is {run:g} mm; it must be more than the tape's error of "
-                         f"{error:g} mm. Measure a longer run."))
+        findings.append((f"run_{side}", say("“run_{side}” is {run:g} mm; it must be more than the tape's error of "
+                                            "{error:g} mm. Measure a longer run.", side=side, run=run, error=error)))
     return findings or _slope_findings(f"rise_{side}", math.degrees(math.atan2(rise, run)))
 
 
@@ -147,24 +153,25 @@ def _degrees(value: float) -> str:
 def _slope_findings(key: str, pitch: float) -> _Findings:
     if 0.0 <= pitch < STEEPEST:
         return []
-    return [(key, f"“{key}” gives a slope of {_degrees(pitch)}; it must be at least 0° and less than {STEEPEST:g}°. "
-             "Measure again from the level.")]
+    return [(key, say("“{key}” gives a slope of {pitch}; it must be at least 0° and less than {steepest:g}°. Measure "
+                      "again from the level.", key=key, pitch=_degrees(pitch), steepest=STEEPEST))]
 
 
 def _angle_findings(key: str, angle: float, over: float, most: float) -> _Findings:
     if over < angle <= most:
         return []
-    return [(key, f"“{key}” is {_degrees(angle)}; it must be more than {over:g}° and at most {most:g}°. Measure the "
-             "angle between the two slopes, from underneath.")]
+    return [(key, say("“{key}” is {angle}; it must be more than {over:g}° and at most {most:g}°. Measure the angle "
+                      "between the two slopes, from underneath.", key=key, angle=_degrees(angle), over=over, most=most))]
 
 
 def _error_findings(reading: float, pitch_error: float) -> _Findings:
     """What is wrong with a reading's error, and with what it makes of the pitch's (degrees)."""
     if reading >= 0.0 and pitch_error <= LARGEST_ERROR:
         return []
-    makes = "" if pitch_error == reading else f", which puts the pitch off by {_degrees(pitch_error)}"
-    return [("error", f"“error” is {reading:g}{makes}; it must be at least 0, and the pitch may be off by at most "
-             f"{LARGEST_ERROR:g}°. Measure again more closely.")]
+    makes = "" if pitch_error == reading else say(", which puts the pitch off by {error}", error=_degrees(pitch_error))
+    return [("error", say("“error” is {reading:g}{makes}; it must be at least 0, and the pitch may be off by at most "
+                          "{largest_error:g}°. Measure again more closely.", reading=reading, makes=makes,
+                          largest_error=LARGEST_ERROR))]
 
 
 def opening_at_foot(half_width: float, pitch: float, error: float) -> float:
@@ -190,7 +197,8 @@ def survey_from_mapping(mapping: Mapping[str, Any], unit: str = "mm") -> Survey:
 
     Raises SurveyError with every finding.
     """
-    findings = [(key, f"“{key}” is not a reading; known are {', '.join(_KEYS)}.") for key in mapping if key not in _KEYS]
+    findings = [(key, say("“{key}” is not a reading; known are {keys}.", key=key, keys=", ".join(_KEYS)))
+                for key in mapping if key not in _KEYS]
     tape = any(key in mapping for key in _LENGTHS)
     values: dict[str, float] = {}
     for key in (k for k in _KEYS if k in mapping):
@@ -199,7 +207,7 @@ def survey_from_mapping(mapping: Mapping[str, Any], unit: str = "mm") -> Survey:
             values[key] = _reading(mapping[key], parse_length("1", unit) if long else 1.0,
                                    (lambda text: parse_length(text, unit)) if long else parse_angle)
         except ReadError as error:
-            findings.append((key, f"“{key}”: {error}"))
+            findings.append((key, say("“{key}”: {error}", key=key, error=error.args[0])))
     _refuse(findings + _missing(mapping.keys()))
     return _from_tape(values) if tape else _from_gauge(values)
 
@@ -209,7 +217,7 @@ def _reading(value: Any, size: float, reader: Callable[[str], float]) -> float:
     if isinstance(value, str):
         return reader(value)
     if isinstance(value, bool) or not isinstance(value, (int, float)) or not -1e9 < value < 1e9:
-        raise ReadError(f"“{str(value)[:20]}” is not a reading. Write a number, or a text with its unit.")
+        raise ReadError(say("“{value}” is not a reading. Write a number, or a text with its unit.", value=str(value)[:20]))
     return value * size
 
 
@@ -217,25 +225,25 @@ def _missing(given: Collection[str]) -> _Findings:
     """Which readings lack others that they need, or say the same thing twice."""
     def pair(side: str) -> _Findings:
         both = (f"rise_{side}", f"run_{side}")
-        return [(lacks, f"“{lacks}” is missing, and “{has}” means nothing without it. Give both.")
+        return [(lacks, say("“{lacks}” is missing, and “{has}” means nothing without it. Give both.", lacks=lacks, has=has))
                 for lacks, has in (both, both[::-1]) if lacks not in given and has in given]
 
     angles, lengths = ([k for k in keys if k in given] for keys in (_ANGLES, _LENGTHS))
     if angles and lengths:
-        return [("survey", f"Angles ({', '.join(angles)}) and rise over run ({', '.join(lengths)}) are both given, and "
-                 "they may disagree. Give one kind.")]
+        return [("survey", say("Angles ({angles}) and rise over run ({lengths}) are both given, and they may disagree. "
+                               "Give one kind.", angles=", ".join(angles), lengths=", ".join(lengths)))]
     if lengths:
         left = [] if {"rise_left", "run_left"} & set(lengths) else [
-            ("rise_left", "“rise_left” and “run_left” are missing. Give them; the right slope alone is not enough.")]
+            ("rise_left", say("“rise_left” and “run_left” are missing. Give them; the right slope alone is not enough."))]
         return [*left, *pair("left"), *pair("right")]
     if set(_ANGLES) <= set(angles):
-        return [("ridge_angle", "“ridge_angle” and both slopes are given, and they may disagree. Give the angle and "
-                 "one slope, or both slopes.")]
+        return [("ridge_angle", say("“ridge_angle” and both slopes are given, and they may disagree. Give the angle and "
+                                    "one slope, or both slopes."))]
     if angles == ["slope_right"]:
-        return [("slope_left", "“slope_left” is missing. Give it or the ridge_angle; the right slope alone is not "
-                 "enough.")]
-    return [] if angles else [("survey", "The survey has no reading of the roof. Give ridge_angle, slope_left, or "
-                               "rise_left and run_left.")]
+        return [("slope_left", say("“slope_left” is missing. Give it or the ridge_angle; the right slope alone is not "
+                                   "enough."))]
+    return [] if angles else [("survey", say("The survey has no reading of the roof. Give ridge_angle, slope_left, or "
+                                             "rise_left and run_left."))]
 
 
 def _from_tape(values: Mapping[str, float]) -> Survey:

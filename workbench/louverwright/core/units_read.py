@@ -20,6 +20,8 @@ import re
 import unicodedata
 from fractions import Fraction
 
+from .saying import say
+
 LONGEST_TEXT = 60
 
 _MARKS = str.maketrans(
@@ -43,7 +45,7 @@ _LENGTH_WORDS = {
     "'": "ft", "ft": "ft", "foot": "ft", "feet": "ft",
 }  # fmt: skip
 _MM = {"mm": Fraction(1), "cm": Fraction(10), "m": Fraction(1000), "in": Fraction(127, 5), "ft": Fraction(1524, 5)}
-_NAMES = {"mm": "millimetres", "cm": "centimetres", "m": "metres", "in": "inches", "ft": "feet"}
+LENGTH_NAMES = {"mm": "millimetres", "cm": "centimetres", "m": "metres", "in": "inches", "ft": "feet"}
 _PAIRS = {("ft", "in"), ("m", "cm"), ("m", "mm"), ("cm", "mm")}
 _AREA_WORDS = {
     "mm2": "mm", "sq mm": "mm", "cm2": "cm", "sq cm": "cm", "m2": "m", "sq m": "m", "sqm": "m",
@@ -71,15 +73,16 @@ class ReadError(ValueError):
 
 
 def _refuse(text: str, what: str, why: str) -> ReadError:
-    return ReadError(f"“{text}” is not {what} that can be read: {why}.")
+    return ReadError(say("“{text}” is not {what} that can be read: {why}.", text=text, what=what, why=why))
 
 
 def _clean(text: str, what: str) -> tuple[int, str]:
     """The sign (+1 or -1) and the rest: lower case, plain marks, single spaces, no vulgar fractions."""
     if not isinstance(text, str) or not text.strip():
-        raise ReadError(f"Nothing is written where {what} is needed: write {what}.")
+        raise ReadError(say("Nothing is written where {what} is needed: write {what}.", what=what))
     if len(text) > LONGEST_TEXT:
-        raise _refuse(text[:20] + "…", what, f"it is {len(text)} characters long and at most {LONGEST_TEXT} are read")
+        raise _refuse(text[:20] + "…", what, say("it is {count} characters long and at most {most} are read",
+                                                 count=len(text), most=LONGEST_TEXT))
     spread = "".join(
         " " + unicodedata.normalize("NFKC", c) if unicodedata.decomposition(c).startswith("<fraction>") else c
         for c in text
@@ -99,24 +102,28 @@ def _decimal(text: str, whole_text: str, what: str) -> Fraction:
     marks = [c for c in text if c in ".,"]
     if marks == [","] and _grouped(text, ","):
         one, other = text.replace(",", "."), text.replace(",", "")
-        raise _refuse(whole_text, what, f"{text} may mean {one} or {other}, so write the one that is meant")
+        raise _refuse(whole_text, what, say("{text} may mean {one} or {other}, so write the one that is meant", text=text,
+                                            one=one, other=other))
     if len(marks) > 1:
         last = marks[-1]
         head, tail = (text, "0") if len(set(marks)) == 1 else text.rsplit(last, 1)
         if len(set(marks[:-1])) != 1 or not _grouped(head, marks[0]):
-            raise _refuse(whole_text, what, f"the points and commas in {text} do not fit; write it with one point")
+            raise _refuse(whole_text, what, say("the points and commas in {text} do not fit; write it with one point",
+                                                text=text))
         return Fraction(f"{head.replace(marks[0], '')}.{tail}")
     return Fraction(("0" if text[0] in ".," else "") + text.replace(",", "."))
 
 
 def _fraction(top: str, bottom: str, whole_text: str, what: str) -> Fraction:
     if int(bottom) == 0:
-        raise _refuse(whole_text, what, f"the fraction {top}/{bottom} divides by nought; give it a bottom of 1 or more")
+        raise _refuse(whole_text, what, say("the fraction {top}/{bottom} divides by nought; give it a bottom of 1 or more",
+                                            top=top, bottom=bottom))
     value = Fraction(int(top), int(bottom))
     if value >= 1:
         whole, rest = divmod(value.numerator, value.denominator)
         cure = f"{whole} {rest}/{value.denominator}" if rest else f"{whole}"
-        raise _refuse(whole_text, what, f"the fraction {top}/{bottom} is not less than 1; if it is meant, write {cure}")
+        raise _refuse(whole_text, what, say("the fraction {top}/{bottom} is not less than 1; if it is meant, write {cure}",
+                                            top=top, bottom=bottom, cure=cure))
     return value
 
 
@@ -128,14 +135,15 @@ def _value(match: re.Match[str], text: str, what: str) -> Fraction:
     if match["top"] is None:
         return whole
     if whole.denominator != 1 or "." in match["whole"] or "," in match["whole"]:
-        raise _refuse(text, what, f"{match['whole']} already has decimals and cannot have a fraction after it")
+        raise _refuse(text, what, say("{number} already has decimals and cannot have a fraction after it",
+                                      number=match["whole"]))
     return whole + _fraction(match["top"], match["bottom"], text, what)
 
 
 def _one_number(part: str, text: str, what: str) -> Fraction:
     match = _ALONE.fullmatch(part.strip())
     if match is None:
-        raise _refuse(text, what, "write it with figures, like 3.5 or 3 1/2")
+        raise _refuse(text, what, say("write it with figures, like 3.5 or 3 1/2"))
     return _value(match, text, what)
 
 
@@ -146,10 +154,10 @@ def _length_terms(rest: str, text: str) -> list[tuple[Fraction, str | None, bool
     while at < len(rest) or not terms:
         match = _TERM.match(rest, at)
         if match is None:
-            raise _refuse(text, "a length", "write figures and a unit, like 40 mm, 3 1/2 in or 5'-3 1/2\"")
+            raise _refuse(text, say("a length"), say("write figures and a unit, like 40 mm, 3 1/2 in or 5'-3 1/2\""))
         unit = _LENGTH_WORDS[match["unit"]] if match["unit"] else None
         fraction = match["top"] is not None or match["top_alone"] is not None
-        terms.append((_value(match, text, "a length"), unit, fraction))
+        terms.append((_value(match, text, say("a length")), unit, fraction))
         at = match.end()
     return terms
 
@@ -157,7 +165,8 @@ def _length_terms(rest: str, text: str) -> list[tuple[Fraction, str | None, bool
 def _one_length(term: tuple[Fraction, str | None, bool], unit: str, text: str) -> Fraction:
     value, written, fraction = term
     if written is None and fraction and unit not in ("in", "ft"):
-        raise _refuse(text, "a length", f"a fraction without a unit may mean inches or {unit}, so write the unit")
+        raise _refuse(text, say("a length"), say("a fraction without a unit may mean inches or {unit}, so write the unit",
+                                                 unit=unit))
     return value * _MM[written or unit]
 
 
@@ -166,12 +175,14 @@ def _two_lengths(first: tuple[Fraction, str | None, bool], second: tuple[Fractio
     (big, big_unit, _), (small, small_unit, _) = first, second
     small_unit = small_unit or ("in" if big_unit == "ft" else None)
     if big_unit is None or small_unit is None or (big_unit, small_unit) not in _PAIRS:
-        raise _refuse(text, "a length", "two numbers are read only as feet and inches or metres and cm or mm")
+        raise _refuse(text, say("a length"), say("two numbers are read only as feet and inches or metres and cm or mm"))
     if big.denominator != 1:
-        names = f"the {_NAMES[big_unit]} must be a whole number when {_NAMES[small_unit]} follow"
-        raise _refuse(text, "a length", f"{names}; write it in one unit")
+        raise _refuse(text, say("a length"),
+                      say("the {big} must be a whole number when {small} follow; write it in one unit",
+                          big=say(LENGTH_NAMES[big_unit]), small=say(LENGTH_NAMES[small_unit])))
     if small * _MM[small_unit] >= _MM[big_unit]:
-        raise _refuse(text, "a length", f"{float(small):g} {small_unit} make 1 {big_unit} or more; carry them over")
+        raise _refuse(text, say("a length"), say("{small:g} {small_unit} make 1 {big_unit} or more; carry them over",
+                                                 small=float(small), small_unit=small_unit, big_unit=big_unit))
     return big * _MM[big_unit] + small * _MM[small_unit]
 
 
@@ -185,39 +196,39 @@ def parse_length(text: str, unit: str = "mm") -> float:
     Raises ReadError with a sentence for anything else, and KeyError for an unknown `unit`.
     """
     _MM[unit]
-    sign, rest = _clean(text, "a length")
+    sign, rest = _clean(text, say("a length"))
     terms = _length_terms(rest, text)
     if len(terms) == 1:
         return float(sign * _one_length(terms[0], unit, text))
     if len(terms) == 2:
         return float(sign * _two_lengths(terms[0], terms[1], text))
-    raise _refuse(text, "a length", f"there are {len(terms)} numbers in it, and a length has one or two")
+    raise _refuse(text, say("a length"), say("there are {count} numbers in it, and a length has one or two", count=len(terms)))
 
 
 def _sexagesimal(rest: str, text: str) -> Fraction | None:
     match = re.fullmatch(r"([0-9]+) ?° ?([0-9.,]*[0-9]) ?'(?: ?([0-9.,]*[0-9]) ?\")?", rest)
     if match is None:
         return None
-    minutes, seconds = (_decimal(part or "0", text, "an angle") for part in match.group(2, 3))
+    minutes, seconds = (_decimal(part or "0", text, say("an angle")) for part in match.group(2, 3))
     if minutes >= 60 or seconds >= 60:
-        raise _refuse(text, "an angle", "minutes and seconds must be less than 60")
+        raise _refuse(text, say("an angle"), say("minutes and seconds must be less than 60"))
     if match[3] and minutes.denominator != 1:
-        raise _refuse(text, "an angle", "the minutes must be a whole number when seconds follow")
+        raise _refuse(text, say("an angle"), say("the minutes must be a whole number when seconds follow"))
     return int(match[1]) + minutes / 60 + seconds / 3600
 
 
 def _pitch_ratio(rest: str, text: str) -> Fraction | None:
     """Rise over run of `8:12`, `8 in 12`, `8/12` or `67 %`; None if it is not written as a pitch."""
     if rest.endswith("%"):
-        return _one_number(rest[:-1], text, "an angle") / 100
+        return _one_number(rest[:-1], text, say("an angle")) / 100
     match = re.fullmatch(rf"({_DECIMAL}) ?/ ?({_DECIMAL})", rest) or re.fullmatch(
         r"(.*[0-9])(?: ?: ?| in |-in-)(.*[0-9])", rest
     )
     if match is None:
         return None
-    rise, run = (_one_number(part, text, "an angle") for part in match.groups())
+    rise, run = (_one_number(part, text, say("an angle")) for part in match.groups())
     if run == 0:
-        raise _refuse(text, "an angle", "the run after the mark is nought, and a pitch needs a run of more than 0")
+        raise _refuse(text, say("an angle"), say("the run after the mark is nought, and a pitch needs a run of more than 0"))
     return rise / run
 
 
@@ -230,13 +241,13 @@ def parse_angle(text: str) -> float:
 
     Raises ReadError.
     """
-    sign, rest = _clean(text, "an angle")
+    sign, rest = _clean(text, say("an angle"))
     ratio = _pitch_ratio(rest, text)
     if ratio is not None:
         return sign * math.degrees(math.atan(ratio)) + 0.0  # never -0
     degrees = _sexagesimal(rest, text)
     if degrees is None:
-        degrees = _one_number(re.sub(r" ?(?:°|deg\.?|degrees?)$", "", rest), text, "an angle")
+        degrees = _one_number(re.sub(r" ?(?:°|deg\.?|degrees?)$", "", rest), text, say("an angle"))
     return float(sign * degrees)
 
 
@@ -246,10 +257,10 @@ def _with_unit(text: str, what: str, words: str, example: str) -> tuple[Fraction
     rest = " ".join(rest.replace("²", "2").replace("^2", "2").replace("sq.", "sq ").split())
     match = re.fullmatch(rf"(?P<number>.*?[0-9]) ?(?P<word>{words})?\.?", rest)
     if match is None:
-        raise _refuse(text, what, f"write figures and a unit, like {example}")
+        raise _refuse(text, what, say("write figures and a unit, like {example}", example=example))
     value = _one_number(match["number"], text, what)
     if sign < 0 and value:
-        raise _refuse(text, what, "it may not be less than 0")
+        raise _refuse(text, what, say("it may not be less than 0"))
     return value, match["word"]
 
 
@@ -259,7 +270,7 @@ def parse_area(text: str, unit: str = "m2") -> float:
     Raises ReadError (a negative area too), and KeyError for an unknown `unit`.
     """
     default = _AREA_WORDS[unit]
-    value, word = _with_unit(text, "an area", _words(_AREA_WORDS), "1.2 m², 12 sq ft or 144 sq in")
+    value, word = _with_unit(text, say("an area"), _words(_AREA_WORDS), say("1.2 m², 12 sq ft or 144 sq in"))
     return float(value * _MM[_AREA_WORDS[word] if word else default] ** 2)
 
 
@@ -269,29 +280,29 @@ def parse_weight(text: str, unit: str = "kg") -> float:
     Raises ReadError (a negative weight too), and KeyError for an unknown `unit`.
     """
     default = _KG[unit]
-    value, word = _with_unit(text, "a weight", _words(_KG), "12.5 kg or 27 lb")
+    value, word = _with_unit(text, say("a weight"), _words(_KG), say("12.5 kg or 27 lb"))
     return float(value * (_KG[word] if word else default))
 
 
 def parse_number(text: str) -> float:
     """Read a number without a unit: `1.25`, `1,25`, `1 1/4`, `1/150` (but not `5/4`). Raises ReadError."""
-    sign, rest = _clean(text, "a number")
-    return float(sign * _one_number(rest, text, "a number"))
+    sign, rest = _clean(text, say("a number"))
+    return float(sign * _one_number(rest, text, say("a number")))
 
 
 def parse_count(text: str) -> int:
     """Read a count: a whole number, 0 or more. Raises ReadError."""
     value = parse_number(text)
     if value < 0 or value != int(value):
-        raise _refuse(text, "a count", "a count is a whole number, 0 or more")
+        raise _refuse(text, say("a count"), say("a count is a whole number, 0 or more"))
     return int(value)
 
 
 def parse_yes_no(text: str) -> bool:
     """Read yes or no (also true/false, on/off, 1/0). Raises ReadError."""
-    _, word = _clean(text, "yes or no")
+    _, word = _clean(text, say("yes or no"))
     if word in ("yes", "y", "true", "on", "1"):
         return True
     if word in ("no", "n", "false", "off", "0"):
         return False
-    raise _refuse(text, "an answer", "write yes or no")
+    raise _refuse(text, say("an answer"), say("write yes or no"))

@@ -11,6 +11,7 @@ from typing import Any
 from .. import __version__
 from ..core.checks import checked_spec
 from ..core.parameters import BY_NAME, STOCK
+from ..core.saying import say
 from ..core.spec import SpecError
 from ..core.stock import FORMS, Stock, StockList, StockListError
 from ..places import SHIPPED, stock_list
@@ -26,8 +27,8 @@ from .scenario import ScenarioError, scenario_from
 PAPERS = {"compare.html": "the comparison for a browser", "compare.json": "its exact numbers"}
 #: Numbers of a report made again may differ by so much (mm, degrees, kg) on another machine.
 _NOISE = 1e-6
-_OLDER = ("It was written by another version of Louverwright, which lays out the same parameters otherwise. Compare with the "
-          "version that wrote it, or write that report again.")
+_OLDER = say("It was written by another version of Louverwright, which lays out the same parameters otherwise. Compare with "
+             "the version that wrote it, or write that report again.")
 
 
 def read_state(path: Path) -> Job:
@@ -42,7 +43,7 @@ def read_report(path: Path) -> Job:
     """The job of a cuts.json alone; a scenario is refused.  Raises ScenarioError as ``read_state`` does."""
     data = _json(path)
     if not isinstance(data, Mapping) or "format" not in data:
-        raise ScenarioError([(path.name, "It holds no exact numbers of a report. Choose a cuts.json.")])
+        raise ScenarioError([(path.name, say("It holds no exact numbers of a report. Choose a cuts.json."))])
     return _job(path, data)
 
 
@@ -50,9 +51,9 @@ def _json(path: Path) -> Any:
     try:
         return json.loads(path.read_text(encoding="utf-8-sig"))
     except OSError as error:
-        raise ScenarioError([(path.name, f"The file cannot be read: {error.strerror or error}.")]) from error
+        raise ScenarioError([(path.name, say("The file cannot be read: {error}.", error=error.strerror or error))]) from error
     except (ValueError, RecursionError) as error:
-        raise ScenarioError([(path.name, f"It is not JSON: {error}.")]) from error
+        raise ScenarioError([(path.name, say("It is not JSON: {error}.", error=error))]) from error
 
 
 def _job(path: Path, data: Any) -> Job:
@@ -76,11 +77,13 @@ def job_from_record(record: Mapping[str, Any]) -> Job:
     be the one in the file; SpecError for parameters that cannot be built.
     """
     if record.get("format") != FORMAT or record.get("format_version") != FORMAT_VERSION:
-        raise ScenarioError([("format", f"It must be “{FORMAT}”, version {FORMAT_VERSION}: a cuts.json of a report.")])
+        raise ScenarioError([("format", say("It must be “{format}”, version {format_version}: a cuts.json of a report.",
+                                            format=FORMAT, format_version=FORMAT_VERSION))])
     given = record.get("parameters")
     if not isinstance(given, Mapping):
-        raise ScenarioError([("parameters", "It must be an object of names and values.")])
-    unknown = [(f"parameters.{name}", "It is not a parameter of this version.") for name in given if name not in BY_NAME]
+        raise ScenarioError([("parameters", say("It must be an object of names and values."))])
+    unknown = [(f"parameters.{name}", say("It is not a parameter of this version."))
+               for name in given if name not in BY_NAME]
     values, stock = _values_and_stock(given, unknown)
     if unknown:
         raise ScenarioError(unknown)
@@ -95,7 +98,7 @@ def _values_and_stock(given: Mapping[str, Any], findings: list[tuple[str, str]])
     for name in [name for name in given if name in BY_NAME and BY_NAME[name].kind == STOCK]:
         values[name] = _stock(given[name])
         if values[name] is None:
-            findings.append((f"parameters.{name}", "It is not an item of stock."))
+            findings.append((f"parameters.{name}", say("It is not an item of stock.")))
     name = str(given.get("stock_list", ""))
     return values, stock_list(name if name in SHIPPED else SHIPPED[0])
 
@@ -115,18 +118,19 @@ def _stock(given: Any) -> Stock | None:
 def _require_same(record: Mapping[str, Any], job: Job) -> None:
     """Refuses a report that would not come out the same: what was cut by it is then not known."""
     if record.get("fingerprint") != job.fingerprint:
-        raise ScenarioError([("fingerprint", f"The file says {record.get('fingerprint')}, and its parameters make model "
-                              f"{job.fingerprint}: they were changed after the report was written, or another version "
-                              "of Louverwright wrote it. Choose the report as it was written.")])
+        raise ScenarioError([("fingerprint", say("The file says {told}, and its parameters make model {fingerprint}: "
+                                                 "they were changed after the report was written, or another version of "
+                                                 "Louverwright wrote it. Choose the report as it was written.",
+                                                 told=record.get("fingerprint"), fingerprint=job.fingerprint))])
     made = {part["mark"]: _cut_data(part) for part in cuts_record(job)["parts"]}
     try:
         told = {part["mark"]: _cut_data(part) for part in record["parts"]}
     except (TypeError, KeyError, AttributeError):
-        raise ScenarioError([("parts", "They are not the parts of a report.")]) from None
+        raise ScenarioError([("parts", say("They are not the parts of a report."))]) from None
     other = [mark for mark in dict.fromkeys([*told, *made]) if not _alike(told.get(mark), made.get(mark))]
     if other:
-        raise ScenarioError([("parts", f"{', '.join(other[:8])}{' …' if len(other) > 8 else ''} would be cut otherwise "
-                              f"today. {_OLDER}")])
+        raise ScenarioError([("parts", say("{marks} would be cut otherwise today. {older}",
+                                           marks=", ".join(other[:8]) + (" …" if len(other) > 8 else ""), older=_OLDER))])
 
 
 def _cut_data(part: Mapping[str, Any]) -> Any:

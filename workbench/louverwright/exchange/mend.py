@@ -33,7 +33,7 @@ def repair_of(job: Job, mark: str, sizes: Mapping[str, str], count: int = 0, los
             real.append(parse_length(text, unit) if text else None)
         except ReadError as error:
             real.append(None)
-            findings.append((name, str(error)))
+            findings.append((name, error.args[0]))
     if findings:
         raise MendError(findings)
     length, width, thickness = real

@@ -18,6 +18,8 @@ from louverwright.report.drawing import Drawing, Pen, Point
 from louverwright.report.page import Report
 from louverwright.report.strokes import POINT_MM, Disc, Fill, Letters, Primitive, Stroke, primitives
 
+from ..core.saying import say
+
 FAMILIES = ("DejaVu Sans", "Verdana", "Segoe UI", "Noto Sans", "Helvetica", "Arial")
 RESOLUTION = 1200
 UNITS_MM = RESOLUTION / 25.4
@@ -43,7 +45,8 @@ def write_pdf(report: Report, path: str | Path, paper: str = "A4") -> int:
     try:
         Path(path).write_bytes(content)
     except OSError as error:
-        raise PdfError(f"The PDF could not be written to {path}: {error.strerror or error}.") from error
+        raise PdfError(say("The PDF could not be written to {path}: {error}.", path=path,
+                           error=error.strerror or error)) from error
     return pages
 
 
@@ -52,8 +55,8 @@ def qt_modules() -> tuple[ModuleType, ModuleType]:
     try:
         from PySide import QtCore, QtGui
     except ImportError as error:
-        raise PdfError("The PDF is drawn by FreeCAD's Qt (PySide), which this Python does not find: "
-                       f"{error}. Run it in FreeCAD, or write the HTML report instead.") from error
+        raise PdfError(say("The PDF is drawn by FreeCAD's Qt (PySide), which this Python does not find: {error}. Run it "
+                           "in FreeCAD, or write the HTML report instead.", error=error)) from error
     return QtCore, QtGui
 
 
@@ -65,8 +68,8 @@ def keep_application(gui: ModuleType) -> None:
         platform = ["-platform", "offscreen"] if sys.platform.startswith("linux") else []
         _kept.append(gui.QGuiApplication(["louverwright", *platform]))
     elif not present.inherits("QGuiApplication"):
-        raise PdfError("The PDF needs a Qt application that can draw, and this process has one that cannot. "
-                       "Write it from FreeCAD's window or its console.")
+        raise PdfError(say("The PDF needs a Qt application that can draw, and this process has one that cannot. Write it "
+                           "from FreeCAD's window or its console."))
 
 
 def _pdf_bytes(report: Report, paper: str, core: ModuleType, gui: ModuleType) -> tuple[bytes, int]:
@@ -77,7 +80,7 @@ def _pdf_bytes(report: Report, paper: str, core: ModuleType, gui: ModuleType) ->
     brush = Brush(core, gui, writer)
     pages = pages_of(report, paper, brush.measure)
     if not brush.painter.begin(writer):
-        raise PdfError("Qt could not begin to draw the PDF.")
+        raise PdfError(say("Qt could not begin to draw the PDF."))
     try:
         brush.pages(pages)
     finally:

@@ -17,6 +17,7 @@ from pathlib import Path
 from typing import Any
 
 from ..core.parameters import ANGLE, BY_NAME, COUNT, LENGTH, NUMBER, SWITCH, Parameter
+from ..core.saying import joined, say
 from ..core.survey import SurveyError, survey_from_mapping
 from ..core.units import ReadError, parse_angle, parse_length, parse_number, parse_yes_no
 
@@ -32,7 +33,7 @@ class ScenarioError(ValueError):
     """A scenario that cannot be used; ``findings`` are (key, sentence) pairs, all of them."""
 
     def __init__(self, findings: list[tuple[str, str]]) -> None:
-        super().__init__("\n".join(f"{key}: {sentence}" for key, sentence in findings))
+        super().__init__(joined("\n", (joined(": ", each) for each in findings)))
         self.findings = tuple(findings)
 
 
@@ -50,16 +51,16 @@ def read_scenario(path: Path) -> Scenario:
     try:
         data = json.loads(path.read_text(encoding="utf-8-sig"))    # an editor may have set a mark before it
     except OSError as error:
-        raise ScenarioError([(path.name, f"The file cannot be read: {error.strerror or error}.")]) from error
+        raise ScenarioError([(path.name, say("The file cannot be read: {error}.", error=error.strerror or error))]) from error
     except (ValueError, RecursionError) as error:
-        raise ScenarioError([(path.name, f"It is not JSON: {error}.")]) from error
+        raise ScenarioError([(path.name, say("It is not JSON: {error}.", error=error))]) from error
     return scenario_from(data, path.parent)
 
 
 def scenario_from(data: Any, folder: Path) -> Scenario:
     """A scenario from parsed JSON.  Raises ScenarioError with every finding."""
     if not isinstance(data, Mapping):
-        raise ScenarioError([("scenario", "A scenario is an object with parameters.")])
+        raise ScenarioError([("scenario", say("A scenario is an object with parameters."))])
     findings = [(key, f"It is not a key of a scenario; known are {', '.join(KEYS)}.") for key in data if key not in KEYS]
     if data.get("louverwright") != VERSION:
         findings.append(("louverwright", f"It must be {VERSION}, the version of the scenario format."))
@@ -99,7 +100,7 @@ def value_from(row: Parameter, value: Any, unit: str = "mm") -> Any:
         return value if isinstance(value, bool) else parse_yes_no(str(value))
     if row.kind not in (LENGTH, ANGLE, COUNT, NUMBER):
         if not isinstance(value, str):
-            raise ReadError(f"“{_short(value)}” is not text. Put it in quotes.")
+            raise ReadError(say("“{value}” is not text. Put it in quotes.", value=_short(value)))
         return value
     number = _written(row, value, unit) if isinstance(value, str) else _bare(row, value, unit)
     return int(number) if row.kind == COUNT and number == int(number) else number
@@ -114,7 +115,7 @@ def _written(row: Parameter, text: str, unit: str) -> float:
 def _bare(row: Parameter, value: Any, unit: str) -> float:
     """A number as JSON has it; neither NaN nor one that is too large for a float."""
     if isinstance(value, bool) or not isinstance(value, (int, float)) or not -_ENDLESS < value < _ENDLESS:
-        raise ReadError(f"“{_short(value)}” is not a number. Write figures, or a text with its unit.")
+        raise ReadError(say("“{value}” is not a number. Write figures, or a text with its unit.", value=_short(value)))
     return value * _MM[unit] if row.kind == LENGTH else value
 
 

@@ -10,6 +10,8 @@ from collections.abc import Callable
 
 import FreeCAD
 
+from ..core.saying import say
+
 #: What this program writes.
 SCHEMA = 1
 
@@ -31,5 +33,6 @@ def migrate(obj: FreeCAD.DocumentObject) -> None:
 def refuse_newer(obj: FreeCAD.DocumentObject) -> None:
     """Raises NewerDocument for a vent that this release does not know how to read."""
     if obj.Schema > SCHEMA:
-        raise NewerDocument(f"“{obj.Label}” was written by a newer Louverwright (schema {obj.Schema}; this one knows "
-                            f"{SCHEMA}). It keeps its last shape; install the newer Louverwright to change it.")
+        raise NewerDocument(say("“{name}” was written by a newer Louverwright (schema {its}; this one knows "
+                                "{ours}). It keeps its last shape; install the newer Louverwright to change it.",
+                                name=obj.Label, its=obj.Schema, ours=SCHEMA))

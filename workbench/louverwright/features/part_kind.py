@@ -13,9 +13,10 @@ import FreeCAD
 import Part
 
 from ..core.assembly import Part as VentPart
-from ..core.kinds import Kind
+from ..core.kinds import Kind, spoken
 from ..core.layout import layout
 from .hooks import announce
+from .language import tr
 from .model import REFUSALS, keys_of, spec_of
 from .properties import Row, ensure, result_row
 from .proxy import Proxy
@@ -49,8 +50,8 @@ class PartKind(Proxy):
         Where the vent refuses its parameters, it says so itself; its parts keep the last good shape.
         """
         if obj.Vent is None:
-            raise LostPart(f"“{obj.Label}” belongs to no vent any more and keeps its last shape. Delete it, or copy "
-                           "whole vents only.")
+            raise LostPart(tr("“{name}” belongs to no vent any more and keeps its last shape. Delete it, or copy whole "
+                               "vents only.", name=obj.Label))
         try:
             spec = spec_of(obj.Vent)
         except REFUSALS:
@@ -110,7 +111,7 @@ def make_part_kind(stage: FreeCAD.DocumentObject, vent: FreeCAD.DocumentObject, 
     obj.Proxy = PartKind()
     ensure_part_properties(obj)
     obj.KindId, obj.Number, obj.Vent = kind.id, kind.number, vent
-    obj.Label = kind.name
+    obj.Label = tr(spoken(kind.name))
     obj.Visibility = False
     stage.addObject(obj)
     return obj

@@ -13,6 +13,7 @@ import FreeCAD
 
 from ..core.parameters import BY_NAME, CHOICE, COUNT, PAPER, PARAMETERS, TEXT, Parameter
 from ..core.spec import plain_finding
+from .language import tr
 
 GROUP = "User parameter:BaseApp/Preferences/Mod/Louverwright"
 #: The parameters that can be preferred: those of paper and shop, and the stock list.
@@ -28,7 +29,7 @@ def preferred() -> dict[str, Any]:
         if wrong is None:
             values[row.name] = kept[row.name]
         else:
-            FreeCAD.Console.PrintWarning(f"Louverwright's preferences: {wrong.sentence}\n")
+            FreeCAD.Console.PrintWarning(tr("Louverwright's preferences: {sentence}", sentence=wrong.sentence) + "\n")
     return values
 
 

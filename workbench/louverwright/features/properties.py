@@ -16,7 +16,8 @@ import FreeCAD
 from ..core import figures as results
 from ..core import parameters as table
 from ..core.parameters import PARAMETERS, Parameter
-from ..core.spec import Finding, SpecError, shown
+from ..core.saying import say
+from ..core.spec import Finding, SpecError, shown, tooltip
 from .migrations import SCHEMA, migrate
 
 PLAIN, OUTPUT = 0, 8  # FreeCAD's Prop_None and Prop_Output: a result does not touch its object
@@ -24,17 +25,19 @@ PLAIN, OUTPUT = 0, 8  # FreeCAD's Prop_None and Prop_Output: a result does not t
 _TYPES = {table.LENGTH: "App::PropertyLength", table.ANGLE: "App::PropertyAngle", table.COUNT: "App::PropertyInteger",
           table.NUMBER: "App::PropertyFloat", table.CHOICE: "App::PropertyEnumeration",
           table.SWITCH: "App::PropertyBool", table.TEXT: "App::PropertyString", table.STOCK: "App::PropertyString"}
-# Weight: FreeCAD has a property of mass only since 1.0, so it is a plain number of kilograms.
 _RESULT_TYPES = {results.LENGTH: "App::PropertyDistance", results.AREA: "App::PropertyArea",
                  results.ANGLE: "App::PropertyAngle", results.WEIGHT: "App::PropertyFloat",
                  results.COUNT: "App::PropertyInteger", results.TEXT: "App::PropertyString"}
-_RESULT_UNITS = {results.WEIGHT: " In kg."}
-_MEASURES = {table.LENGTH: ("Length", "a length", "mm"), table.ANGLE: ("Angle", "an angle", "°")}
+_MEASURES = {table.LENGTH: ("Length", say("a length"), "mm"), table.ANGLE: ("Angle", say("an angle"), "°")}
 
 
 @dataclass(frozen=True)
 class Row:
-    """One property: FreeCAD's type, name, group in the editor and tooltip."""
+    """One property: FreeCAD's type, name, group in the editor and tooltip.
+
+    Group and tooltip are saved in the document, in English; FreeCAD shows them in the user's language (translations'
+    context "App::Property").
+    """
 
     type: str
     name: str
@@ -59,17 +62,6 @@ OWN_ROWS = (
 )
 
 
-def tooltip(row: Parameter) -> str:
-    """A parameter's doc with its limits and what 0 or nothing stands for."""
-    parts = [row.doc]
-    if row.low is not None and row.high is not None:
-        word = "to less than" if row.open_high else "to"
-        parts.append(f"{shown(row, row.low)} {word} {shown(row, row.high)}.")
-    if row.auto:
-        parts.append(f"{'Empty' if row.kind == table.STOCK else '0'}: {row.auto}.")
-    return " ".join(parts)
-
-
 def type_of(row: Parameter) -> str:
     """FreeCAD's property type for a parameter; its PropertyLength cannot be negative."""
     signed = row.kind == table.LENGTH and row.low is not None and row.low < 0
@@ -80,7 +72,7 @@ def ensure(obj: FreeCAD.DocumentObject, row: Row) -> bool:
     """Adds a property that is not there yet; True if it did."""
     if row.name in obj.PropertiesList:
         return False
-    obj.addProperty(row.type, row.name, row.group, row.doc, row.attributes, row.read_only, row.hidden)
+    obj.addProperty(row.type, row.name, row.group, str(row.doc), row.attributes, row.read_only, row.hidden)
     obj.setPropertyStatus(row.name, "LockDynamic")  # the user cannot remove it
     return True
 
@@ -101,8 +93,7 @@ def ensure_properties(obj: FreeCAD.DocumentObject) -> None:
     for parameter in PARAMETERS:
         _ensure_parameter(obj, parameter)
     for output in results.OUTPUTS:
-        ensure(obj, result_row(_RESULT_TYPES[output.kind], output.property_name, "Result",
-                               output.doc + _RESULT_UNITS.get(output.kind, "")))
+        ensure(obj, result_row(_RESULT_TYPES[output.kind], output.property_name, "Result", output.tooltip))
     if not touched:
         obj.purgeTouched()
 
@@ -170,9 +161,10 @@ def _stored(obj: FreeCAD.DocumentObject, row: Parameter) -> Any:
     measure, words, unit = _MEASURES[row.kind]
     if value.Unit.Type == measure:
         return value.Value
-    return Finding("unit", row.name, str(value), f"it must be {words}, and FreeCAD keeps the unit of the expression "
-                   "that was there before", f"Enter the expression {shown(row, row.default or row.low or 0)} once; then "
-                   f"it can be taken away again and a number of {unit} be entered.")
+    return Finding("unit", row.name, str(value), say("it must be {words}, and FreeCAD keeps the unit of the expression "
+                                                     "that was there before", words=words),
+                   say("Enter the expression {value} once; then it can be taken away again and a number of {unit} be "
+                       "entered.", value=shown(row, row.default or row.low or 0), unit=unit))
 
 
 def _evaluated(obj: FreeCAD.DocumentObject, row: Parameter, text: str) -> Any:
@@ -180,8 +172,9 @@ def _evaluated(obj: FreeCAD.DocumentObject, row: Parameter, text: str) -> Any:
     try:
         value = obj.evalExpression(text)
     except Exception as error:  # FreeCAD raises half a dozen types here
-        return Finding("expression", row.name, f"“{text}”", f"its expression has no value ({_reason(error)})",
-                       "Mend the expression or take it away.")
+        return Finding("expression", row.name, say("“{name}”", name=text), say("its expression has no value ({reason})",
+                                                                reason=_reason(error)),
+                       say("Mend the expression or take it away."))
     if isinstance(value, FreeCAD.Units.Quantity):
         return _measured(row, value, text)
     if row.kind in (table.CHOICE, table.SWITCH) and not isinstance(value, str):
@@ -191,11 +184,11 @@ def _evaluated(obj: FreeCAD.DocumentObject, row: Parameter, text: str) -> Any:
 
 def _measured(row: Parameter, value: FreeCAD.Units.Quantity, text: str) -> Any:
     """A quantity's number if its unit fits the parameter (or there is none), else a finding."""
-    measure, words, _ = _MEASURES.get(row.kind, ("", "without a unit", ""))
+    measure, words, _ = _MEASURES.get(row.kind, ("", say("without a unit"), ""))
     if value.Unit.Type in (measure, "") and (row.kind in _MEASURES or row.kind in (table.NUMBER, table.COUNT)):
         return value.Value
-    return Finding("unit", row.name, f"{value} (from the expression “{text}”)", f"it must be {words}",
-                   "Change the expression.")
+    return Finding("unit", row.name, say("{value} (from the expression “{text}”)", value=value, text=text),
+                   say("it must be {words}", words=words), say("Change the expression."))
 
 
 def _reason(error: Exception) -> str:

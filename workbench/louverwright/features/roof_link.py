@@ -24,6 +24,7 @@ from collections.abc import Iterable
 import FreeCAD
 
 from ..core.roof_search import alike
+from ..core.saying import say
 from .properties import PLAIN, Row, ensure, result_row
 from .roof_reading import RoofError, RoofPick, RoofReading, read_again
 from .standing import containers
@@ -56,13 +57,15 @@ def link_to(vent: FreeCAD.DocumentObject, reading: RoofReading) -> None:
     """
     for root in (pick.object for pick in reading.where):
         if root.Document != vent.Document:
-            raise RoofError(f"“{root.Label}” is in the document “{root.Document.Label}”, and the vent is not. Put a link to "
-                            "it into the vent's document, and pick that, or make the vent there.")
+            raise RoofError(say("“{name}” is in the document “{document}”, and the vent is not. Put a link to it into the "
+                                "vent's document, and pick that, or make the vent there.", name=root.Label,
+                                document=root.Document.Label))
     dependent, around = set(vent.InListRecursive), containers(vent)
     for obj in _on_paths(reading.where):
         if obj == vent or (obj in dependent and obj not in around and not obj.hasExtension("App::GroupExtension")):
-            raise RoofError(f"“{obj.Label}” is made from the vent “{vent.Label}” or shows it, so the vent cannot follow it. "
-                            "Pick the roof as it is without the vent, before the opening is cut into it.")
+            raise RoofError(say("“{name}” is made from the vent “{vent}” or shows it, so the vent cannot follow it. "
+                                "Pick the roof as it is without the vent, before the opening is cut into it.",
+                                name=obj.Label, vent=vent.Label))
     ensure_roof_properties(vent)
     setattr(vent, WHERE, [(pick.object, path) for pick in reading.where for path in pick.subpaths or ("",)])
     setattr(vent, SIGNATURE, reading.signature)
@@ -93,7 +96,8 @@ def follow(vent: FreeCAD.DocumentObject) -> RoofReading | None:
     try:
         reading = read_again(picks, old)
     except RoofError as error:
-        raise type(error)(f"“{vent.Label}” stands on a roof that was read before. {error}") from None
+        raise type(error)(say("“{vent}” stands on a roof that was read before. {error}", vent=vent.Label,
+                              error=error.args[0])) from None
     if not alike(reading.signature, old):
         setattr(vent, SIGNATURE, reading.signature)
     return reading

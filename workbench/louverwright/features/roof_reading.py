@@ -34,11 +34,12 @@ from ..core.roof_planes import (
     two_slopes,
 )
 from ..core.roof_search import find_again, ridge_at, ridges_among, roof_among, signature
+from ..core.saying import joined, say
 from ..core.survey import STEEPEST
 from .shapes import freecad_placement
 from .standing import container_placement
 
-_NEEDED = "Pick two slopes, the ridge, one slope, or the whole roof"
+_NEEDED = say("Pick two slopes, the ridge, one slope, or the whole roof")
 _ELEMENT = re.compile(r"(Face|Edge)([1-9]\d*)")
 #: Of a flat face that is not stored as a plane, and of a straight edge that is not stored as a line (mm).
 _FLATNESS = 1e-4
@@ -74,7 +75,7 @@ class _Target:
 
     @property
     def label(self) -> str:
-        return f"“{self.root.getSubObject(self.path, retType=1).Label}”"
+        return say("“{name}”", name=self.root.getSubObject(self.path, retType=1).Label)
 
 
 # ---- reading
@@ -99,7 +100,7 @@ def read_roof(*picks: RoofPick) -> RoofReading:
     try:
         planes = _settled(_picked(targets, wanted), targets)
     except RoofError as error:
-        raise type(error)(f"{_named(targets, wanted)}: {error}") from None
+        raise type(error)(joined(": ", (_named(targets, wanted), error.args[0]))) from None
     return _reading(planes, where, targets)
 
 
@@ -110,7 +111,7 @@ def read_again(where: Sequence[RoofPick], text: str) -> RoofReading:
     """
     targets = [_target(pick.object, path, of) for of, (pick, path) in enumerate(_paths(where))]
     if not targets:
-        raise RoofLost("The roof, or what it stands in, is gone. Pick the roof again.")
+        raise RoofLost(say("The roof, or what it stands in, is gone. Pick the roof again."))
     planes = find_again(text, _slopes(targets), [target.frame for target in targets])
     return _reading(planes, tuple(where), targets)
 
@@ -140,7 +141,7 @@ def on_one_slope(reading: RoofReading, right: bool = False) -> RoofReading:
     targets = [_target(pick.object, path, of) for of, (pick, path) in enumerate(_paths(reading.where))]
     slope = reading.planes.right if right else reading.planes.left
     if slope is None:
-        raise RoofError("The roof has one slope only, and that is the left one. Choose the left slope.")
+        raise RoofError(say("The roof has one slope only, and that is the left one. Choose the left slope."))
     return _reading(_settled(one_slope(slope), targets), reading.where, targets)
 
 
@@ -168,12 +169,12 @@ def _by_object(picks: Iterable[RoofPick]) -> tuple[RoofPick, ...]:
         try:
             _, paths = found.setdefault(pick.object.Name, (pick.object, []))
         except ReferenceError:
-            raise RoofLost("What was picked has been deleted. Pick the roof again.") from None
+            raise RoofLost(say("What was picked has been deleted. Pick the roof again.")) from None
         for path in (_parted(each)[0] for each in pick.subpaths or ("",)):
             if path not in paths:
                 paths.append(path)
     if not found:
-        raise RoofError(f"Nothing is picked. {_NEEDED}.")
+        raise RoofError(say("Nothing is picked. {needed}.", needed=_NEEDED))
     return tuple(RoofPick(root, tuple(paths)) for root, paths in found.values())
 
 
@@ -189,17 +190,20 @@ def _target(root: FreeCAD.DocumentObject, path: str, of: int) -> _Target:
     except ReferenceError:
         leaf = None
     if leaf is None:
-        raise RoofLost("The roof, or what it stands in, is gone. Pick the roof again.")
+        raise RoofLost(say("The roof, or what it stands in, is gone. Pick the roof again."))
     linked = leaf.getLinkedObject(True)
     if linked.isDerivedFrom("Mesh::Feature"):
-        raise RoofError(f"“{leaf.Label}” is a mesh, which has no plane faces. Make a shape from it in the Part workbench, "
-                        "refine it and convert it to a solid, or draw the two slopes on it; then pick those.")
+        raise RoofError(say("“{label}” is a mesh, which has no plane faces. Make a shape from it in the Part workbench, "
+                            "refine it and convert it to a solid, or draw the two slopes on it; then pick those.",
+                            label=leaf.Label))
     shape = root.getSubObject(path)
     if not isinstance(shape, Part.Shape) or shape.isNull():
-        what = "a part that holds other objects" if leaf.hasExtension("App::GroupExtension") else "an object without a shape"
-        raise RoofError(f"“{leaf.Label}” is {what}. {_NEEDED}.")
+        what = (say("a part that holds other objects") if leaf.hasExtension("App::GroupExtension") else
+                say("an object without a shape"))
+        raise RoofError(say("“{label}” is {what}. {needed}.", label=leaf.Label, what=what, needed=_NEEDED))
     if not shape.Faces:
-        raise RoofError(f"“{leaf.Label}” has no faces, and a roof is read from its faces. {_NEEDED}.")
+        raise RoofError(say("“{label}” has no faces, and a roof is read from its faces. {needed}.", label=leaf.Label,
+                            needed=_NEEDED))
     above = container_placement(root)
     # The path of a face, whether there is one or not: a link's own path leaves out the placement of what it links to.
     frame = above.multiply(root.getSubObject(f"{path}Face1", retType=3))
@@ -265,8 +269,8 @@ def _picked(targets: Sequence[_Target], wanted: Sequence[tuple[int, str]]) -> Ro
     """The roof of elements on objects by number.  Raises RoofError, whose text does not name what was picked."""
     kinds = {_kind(element) for _, element in wanted}
     if len(kinds) > 1:
-        raise RoofError("Faces, edges and whole objects are picked together. Pick two slopes, or the ridge alone, or one "
-                        "whole roof.")
+        raise RoofError(say("Faces, edges and whole objects are picked together. Pick two slopes, or the ridge alone, or "
+                            "one whole roof."))
     readers: dict[str, Callable[[Sequence[_Target], Sequence[tuple[int, str]]], RoofPlanes]] = {
         "": lambda all_, _: roof_among(_slopes(all_)), "Face": _of_faces, "Edge": _of_edges}
     return readers[kinds.pop()](targets, wanted)
@@ -290,10 +294,10 @@ def _kind(element: str) -> str:
     if not element:
         return ""
     if element.startswith("?"):
-        raise RoofLost(f"“{element[1:]}” is not there any more. Pick the roof again.")
+        raise RoofLost(say("“{element}” is not there any more. Pick the roof again.", element=element[1:]))
     match = _ELEMENT.fullmatch(element)
     if not match:
-        raise RoofError(f"“{element}” is neither a face nor an edge. {_NEEDED}.")
+        raise RoofError(say("“{element}” is neither a face nor an edge. {needed}.", element=element, needed=_NEEDED))
     return match[1]
 
 
@@ -301,7 +305,7 @@ def _number(element: str, there: Sequence[Any]) -> int:
     """The number in an element's name.  Raises RoofLost if there are fewer."""
     number = int(element[4:])
     if number > len(there):
-        raise RoofLost(f"there is no {element} any more. Pick the roof again.")
+        raise RoofLost(say("there is no {element} any more. Pick the roof again.", element=element))
     return number
 
 
@@ -314,7 +318,7 @@ def _of_faces(targets: Sequence[_Target], wanted: Sequence[tuple[int, str]]) -> 
         if slope not in picked:
             picked.append(slope)
     if len(picked) > 2:
-        raise RoofError(f"{len(picked)} slopes are picked. Pick the two that meet in the ridge.")
+        raise RoofError(say("{count} slopes are picked. Pick the two that meet in the ridge.", count=len(picked)))
     if len(picked) == 2:
         return two_slopes(picked[0], picked[1])
     ridges = [] if picked[0].level else ridges_among([each for each in slopes if each.of == picked[0].of], picked[0])
@@ -326,13 +330,15 @@ def _slope_face(target: _Target, element: str) -> Patch:
     number = _number(element, target.shape.Faces)
     face = next((each for each in target.patches if each.number == number), None)
     if face is None:
-        raise RoofError(f"{element} is curved, and a vent is cut to plane slopes. Pick plane faces, or draw planes that touch "
-                        "the roof where the vent stands, and pick those.")
+        raise RoofError(say("{element} is curved, and a vent is cut to plane slopes. Pick plane faces, or draw planes "
+                            "that touch the roof where the vent stands, and pick those.", element=element))
     if face.pitch > 180.0 - STEEPEST:
-        raise RoofError(f"{element} looks down: it is the underside. Pick the faces of the covering, which look up.")
+        raise RoofError(say("{element} looks down: it is the underside. Pick the faces of the covering, which look up.",
+                            element=element))
     if face.pitch >= STEEPEST:
-        raise RoofError(f"{element} stands at {face.pitch:.1f}°, as a wall or a gable does; a roof is less than "
-                        f"{STEEPEST:g}°. Pick the slopes, which look up.")
+        raise RoofError(say("{element} stands at {pitch:.1f}°, as a wall or a gable does; a roof is less than "
+                            "{steepest:g}°. Pick the slopes, which look up.", element=element, pitch=face.pitch,
+                            steepest=STEEPEST))
     return face
 
 
@@ -343,11 +349,11 @@ def _of_edges(targets: Sequence[_Target], wanted: Sequence[tuple[int, str]]) -> 
         shape = targets[of].shape
         edge = _straight(shape.Edges[_number(element, shape.Edges) - 1])
         if edge is None:
-            raise RoofError(f"{element} is curved, and a ridge is straight. {_NEEDED}.")
+            raise RoofError(say("{element} is curved, and a ridge is straight. {needed}.", element=element, needed=_NEEDED))
         above = _core_placement(targets[of].above)
         roofs.append(ridge_at((above.point(edge[0]), above.point(edge[1])), _slopes(targets)))
     if any(roof.slopes != roofs[0].slopes for roof in roofs):
-        raise RoofError("The edges picked are not on one ridge. Pick one ridge alone.")
+        raise RoofError(say("The edges picked are not on one ridge. Pick one ridge alone."))
     return roofs[0]
 
 
@@ -357,7 +363,7 @@ def _named(targets: Sequence[_Target], wanted: Sequence[tuple[int, str]]) -> str
     for of, target in enumerate(targets):
         elements = [element for number, element in wanted if number == of and element]
         words.append(f"{target.label} ({', '.join(elements)})" if elements else target.label)
-    return " and ".join(words)
+    return joined(" and ", words)
 
 
 def _reading(planes: RoofPlanes, where: tuple[RoofPick, ...], targets: Sequence[_Target]) -> RoofReading:

@@ -14,6 +14,7 @@ import Part
 
 from ..core.row import vents_alike
 from .hooks import announce
+from .language import tr
 from .model import spec_of
 from .properties import ensure, result_row
 from .vent import ROW_NUMBER, links_of, make_vent
@@ -57,7 +58,7 @@ def _make_link(vent: FreeCAD.DocumentObject, number: int) -> FreeCAD.DocumentObj
     link = vent.Document.addObject("App::Link", f"{vent.Name}Number{number}")
     for row in ROWS:
         ensure(link, row)
-    link.Label = f"{vent.Label}, number {number}"
+    link.Label = tr("{vent}, number {number}", vent=vent.Label, number=number)
     link.Vent, link.RowNumber = vent, number
     link.LinkedObject = vent
     link.LinkTransform = False    # the expression has the vent's own placement in it

@@ -22,6 +22,7 @@ from ..core.roof_planes import RoofError
 from ..core.spec import Spec
 from ..places import stock_list
 from .hooks import announce
+from .language import in_user_words, tr
 from .model import REFUSALS, WORDS, folder_of_document, keys_of, spec_of
 from .part_kind import make_part_kind
 from .properties import ensure, ensure_properties, names_of, result_row, set_results, set_values
@@ -61,7 +62,8 @@ class Vent(Proxy):
             if reading is not None:
                 take_seat(obj, reading, spec)
         except (*REFUSALS, RoofError) as refusal:
-            raise refusal.with_traceback(None) from None  # the report view would show the way through the program
+            # the report view would show the way through the program
+            raise in_user_words(refusal).with_traceback(None) from None
         key = keys_of(spec)[""]
         if key != obj.ModelKey:
             obj.Shape = Part.Compound([shape for part in layout(spec).parts for shape in piece_shapes(part)])
@@ -69,7 +71,7 @@ class Vent(Proxy):
         set_results(obj, figures(spec))
         touch_stale(obj, spec)
         if lost is not None:
-            raise lost.with_traceback(None)
+            raise in_user_words(lost).with_traceback(None)
 
     def onChanged(self, obj: FreeCAD.DocumentObject, name: str) -> None:
         """Has the parts look again when a parameter has changed, so that one recompute does it all.
@@ -184,7 +186,7 @@ def make_vent(document: FreeCAD.Document, **parameters: Any) -> FreeCAD.Document
     checked_spec(parameters, stock_list(parameters.get("stock_list") or "us", folder))
     vent = document.addObject("Part::FeaturePython", "Vent")
     vent.addExtension(GROUP_EXTENSION)
-    vent.Label = "Louvered vent"
+    vent.Label = tr("Louvered vent")
     ensure_all(vent)
     set_values(vent, parameters)
     vent.Proxy = Vent()
@@ -203,7 +205,7 @@ def _make_stages(vent: FreeCAD.DocumentObject) -> list[FreeCAD.DocumentObject]:
         stage.addExtension(GROUP_EXTENSION)
         stage.Proxy = Stage()
         ensure_stage_properties(stage)
-        stage.StageId, stage.Vent, stage.Label = stage_id, vent, label
+        stage.StageId, stage.Vent, stage.Label = stage_id, vent, tr(label)
         vent.addObject(stage)
         made += [stage, *(make_part_kind(stage, vent, kind) for kind in KINDS if kind.stage == stage_id)]
     return made

@@ -86,7 +86,7 @@ class Draft:
         self.changed[name] = value
 
     def put_unread(self, name: str, why: str) -> None:
-        """Takes note that a text was no value; the last good one stays."""
+        """Takes note that a text was no value, and why, in the user's language; the last good one stays."""
         self.unread[name] = why
 
     @property
@@ -124,11 +124,11 @@ class Draft:
 
     def outcome(self) -> Outcome:
         """Checks all values together; texts that could not be read are findings like others."""
-        unread = tuple(Finding("unread", name, "", why.rstrip("."), "") for name, why in self.unread.items())
+        unread = tuple(Finding("unread", name, "", why, "") for name, why in self.unread.items())
         try:
             spec = checked_spec(self.values, self.stock)
         except SpecError as error:
             return Outcome((*unread, *error.findings))
         except StockListError as error:
-            return Outcome((*unread, Finding("stock list", "stock_list", "", str(error).rstrip("."), "")))
+            return Outcome((*unread, Finding("stock list", "stock_list", "", error.args[0], "")))
         return Outcome(unread, figures(spec), resolved(spec), spec)

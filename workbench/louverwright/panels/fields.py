@@ -11,10 +11,10 @@ from typing import Any
 from PySide import QtCore, QtGui
 
 from ..core.parameters import ANGLE, CHOICE, COUNT, LENGTH, NUMBER, STOCK, SWITCH, Parameter
+from ..core.spec import tooltip
 from ..core.stock import StockList
 from ..core.units import LengthStyle, ReadError
-from ..features.language import tr
-from ..features.properties import tooltip
+from ..features.language import tr, translated
 from .reading import automatic, notches, read, step_of, stepped, within, written
 
 WRONG = "border: 1px solid #b3261e;"
@@ -30,7 +30,8 @@ class Field(QtGui.QWidget):
         super().__init__()
         self.row = row
         self.setObjectName(row.property_name)
-        self.setToolTip(tooltip(row))
+        self.tip = translated(tooltip(row))
+        self.setToolTip(self.tip)
         self.line = QtGui.QHBoxLayout(self)
         self.line.setContentsMargins(0, 0, 0, 0)
 
@@ -53,12 +54,12 @@ class Field(QtGui.QWidget):
     def mark(self, wrong: str) -> None:
         """Shows by a red border, and in the tooltip, that the value cannot be as it is; '' takes that back."""
         self.setStyleSheet(WRONG if wrong else "")
-        self.setToolTip(f"{tooltip(self.row)}\n\n{wrong}" if wrong else tooltip(self.row))
+        self.setToolTip(f"{self.tip}\n\n{wrong}" if wrong else self.tip)
 
     def lock(self, why: str) -> None:
         """Shows that the value is driven from elsewhere, and by what; '' lets it be entered again."""
         self.setEnabled(not why)
-        self.setToolTip(f"{why}\n\n{tooltip(self.row)}" if why else tooltip(self.row))
+        self.setToolTip(f"{why}\n\n{self.tip}" if why else self.tip)
 
 
 class MeasureField(Field):
@@ -113,7 +114,7 @@ class MeasureField(Field):
         try:
             value = read(self.row, text, self.style)
         except ReadError as error:
-            self.unread.emit(str(error))
+            self.unread.emit(translated(error))
             return
         self.value = value
         self._place_slider()

@@ -10,10 +10,10 @@ import FreeCADGui
 from PySide import QtCore, QtGui
 
 from ..core.outline import Outline, outlines
-from ..features.language import tr
+from ..features.language import tr, translated
 from ..features.pieces import from_the_top, marks_at, sub_paths
 from ..report.job import Job
-from ..report.mark_list import HEADS, mark_rows, matching
+from ..report.mark_list import HEADS, MarkRow, mark_rows, matching
 from ..view.in_view import Found
 from .closing import EndsWith, close_button, vent_label
 
@@ -23,7 +23,8 @@ class MarksPanel:
 
     def __init__(self, title: str, job: Job, vent: FreeCAD.DocumentObject, standing: FreeCAD.DocumentObject,
                  found: Found, placement: FreeCAD.Placement) -> None:
-        self.rows, self.vent, self.standing = mark_rows(job), vent, standing
+        self.rows = tuple(MarkRow(*map(translated, row.cells)) for row in mark_rows(job))
+        self.vent, self.standing = vent, standing
         self.found, self.placement = found, placement
         self.pieces = pieces_by_mark(job)
         self.busy = False

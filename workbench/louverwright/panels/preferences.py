@@ -10,7 +10,7 @@ from PySide import QtGui
 from ..core.parameters import BY_NAME
 from ..core.spec import plain_finding
 from ..core.units import LengthStyle
-from ..features.language import tr
+from ..features.language import tr, translated
 from ..features.preferences import NAMES, keep, preferred
 from .fields import Field, make_field
 
@@ -53,7 +53,7 @@ class Preferences:
     def put(self, name: str, value: Any) -> None:
         """Takes a value that its parameter can have; any other is told of and not kept."""
         wrong = plain_finding(BY_NAME[name], value)
-        self.wrong.setText(wrong.sentence if wrong else "")
+        self.wrong.setText(translated(wrong.sentence) if wrong else "")
         if wrong is None:
             self.values[name] = value
 

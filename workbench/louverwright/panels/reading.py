@@ -7,6 +7,7 @@ import math
 from typing import Any
 
 from ..core.parameters import ANGLE, COUNT, LENGTH, NUMBER, Parameter
+from ..core.saying import say
 from ..core.units import (
     LengthStyle,
     ReadError,
@@ -51,7 +52,7 @@ def read(row: Parameter, text: str, style: LengthStyle) -> Any:
     if not text.strip():
         if row.auto:
             return automatic_value(row)
-        raise ReadError(f"{row.label.capitalize()} is empty. Give it a value.")
+        raise ReadError(say("{label} is empty. Give it a value.", label=say(row.label.capitalize())))
     if row.kind == LENGTH:
         return parse_length(text, "mm" if style.system == "mm" else "in")
     if row.kind == ANGLE:

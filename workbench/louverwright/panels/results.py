@@ -13,7 +13,7 @@ from ..core.figures import AREA, LENGTH, OUTPUTS, WEIGHT, air_report
 from ..core.sizing import vents_advised, width_from_ridge
 from ..core.spec import Spec
 from ..core.units import LengthStyle, format_angle, format_area, format_length, format_weight
-from ..features.language import tr
+from ..features.language import tr, translated
 from .draft import Outcome
 
 #: The outputs that are shown while values change, in this order.
@@ -61,7 +61,7 @@ def findings_html(outcome: Outcome) -> str:
     """Every finding as a sentence; one that a parameter is to blame for links to it."""
     lines = []
     for finding in outcome.findings:
-        sentence = html.escape(finding.sentence.strip())
+        sentence = html.escape(translated(finding.sentence))
         link = f' <a href="{html.escape(finding.field)}">{html.escape(tr("Go there"))}</a>' if finding.field else ""
         lines.append(f'<p style="color:#b3261e; margin:2px 0">⚠ {sentence}{link}</p>')
     return "".join(lines)

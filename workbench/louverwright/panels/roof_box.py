@@ -9,13 +9,14 @@ import FreeCADGui
 from PySide import QtCore, QtGui
 
 from ..core.roof_planes import BACK, FRONT, MIDDLE, RIDGE, RoofError
+from ..core.saying import say
 from ..core.units import LengthStyle, ReadError, format_angle, format_length, parse_length
-from ..features.language import tr
+from ..features.language import tr, translated
 from ..features.roof_reading import picks_of, read_roof
 from ..features.seat import Seat
 
 #: What the ends of the ridge are called, in the order of choice.
-ENDS = ((MIDDLE, "From the middle"), (BACK, "From the back end"), (FRONT, "From the front end"))
+ENDS = ((MIDDLE, say("From the middle")), (BACK, say("From the back end")), (FRONT, say("From the front end")))
 #: Notches of the slider over the whole ridge.
 NOTCHES = 400
 
@@ -91,8 +92,8 @@ class RoofBox(QtGui.QWidget):
         try:
             reading = read_roof(*picks_of(selection))
         except RoofError as error:
-            self.words.setText(str(error))
-            self.refused.emit(str(error))
+            self.words.setText(translated(error))
+            self.refused.emit(translated(error))
             return
         FreeCADGui.Selection.clearSelection()
         self._set(Seat(reading))
@@ -117,7 +118,7 @@ class RoofBox(QtGui.QWidget):
         try:
             along = parse_length(text, "mm" if self.style.system == "mm" else "in")
         except ReadError as error:
-            self.words.setText(str(error))
+            self.words.setText(translated(error))
             return
         assert self.seat is not None
         self._set(replace(self.seat, along=along), place_too=False)

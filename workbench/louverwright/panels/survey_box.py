@@ -5,22 +5,23 @@ from __future__ import annotations
 
 from PySide import QtCore, QtGui
 
+from ..core.saying import say
 from ..core.survey import Survey, SurveyError, survey_from_mapping
-from ..features.language import tr
+from ..features.language import tr, translated
 
 #: The ways to measure: a name for each and its readings, as a scenario has them.
 WAYS = (
-    ("A reading on each slope", ("slope_left", "slope_right")),
-    ("The angle between both slopes, at the ridge", ("ridge_angle",)),
-    ("The angle at the ridge and one slope", ("ridge_angle", "slope_left")),
-    ("Rise and run", ("rise_left", "run_left", "rise_right", "run_right")),
+    (say("A reading on each slope"), ("slope_left", "slope_right")),
+    (say("The angle between both slopes, at the ridge"), ("ridge_angle",)),
+    (say("The angle at the ridge and one slope"), ("ridge_angle", "slope_left")),
+    (say("Rise and run"), ("rise_left", "run_left", "rise_right", "run_right")),
 )
-READINGS = {"slope_left": "Left slope", "slope_right": "Right slope", "ridge_angle": "Angle at the ridge",
-            "rise_left": "Left rise", "run_left": "Left run", "rise_right": "Right rise", "run_right": "Right run",
-            "error": "May be off by"}
+READINGS = {"slope_left": say("Left slope"), "slope_right": say("Right slope"), "ridge_angle": say("Angle at the ridge"),
+            "rise_left": say("Left rise"), "run_left": say("Left run"), "rise_right": say("Right rise"),
+            "run_right": say("Right run"), "error": say("May be off by")}
 #: What a reading looks like, for the empty field.
-EXAMPLES = {"slope_left": "33.7° or 8:12", "slope_right": "as left", "ridge_angle": "112.6°", "rise_left": "203",
-            "run_left": "305", "rise_right": "as left", "run_right": "as left", "error": ""}
+EXAMPLES = {"slope_left": say("33.7° or 8:12"), "slope_right": say("as left"), "ridge_angle": "112.6°", "rise_left": "203",
+            "run_left": "305", "rise_right": say("as left"), "run_right": say("as left"), "error": ""}
 #: Readings that may be left out, being those of the left slope.
 OPTIONAL = ("slope_right", "rise_right", "run_right")
 
@@ -55,7 +56,7 @@ class SurveyBox(QtGui.QWidget):
     def _line(self, key: str) -> QtGui.QLineEdit:
         line = QtGui.QLineEdit()
         line.setObjectName(f"Survey_{key}")
-        line.setPlaceholderText(EXAMPLES[key])
+        line.setPlaceholderText(tr(EXAMPLES[key]))
         line.textEdited.connect(self.read)
         return line
 
@@ -80,7 +81,7 @@ class SurveyBox(QtGui.QWidget):
         try:
             survey: Survey = survey_from_mapping(told, self.unit)
         except SurveyError as error:
-            self.words.setText(str(error))
+            self.words.setText(translated(error))
             return
-        self.words.setText(survey.words)
+        self.words.setText(translated(survey.words))
         self.measured.emit(survey)

@@ -14,7 +14,7 @@ from ..core.parameters import BY_NAME, JOB, MEASURED, PARAMETERS, SHOP, Paramete
 from ..core.stock import StockList, StockListError
 from ..core.survey import Survey
 from ..features.generations import as_number
-from ..features.language import tr
+from ..features.language import tr, translated
 from ..features.seat import READ, Seat
 from ..view.in_view import Picture
 from .closing import EndsWith
@@ -169,9 +169,12 @@ class VentPanel:
         self.checking.start()
 
     def take_survey(self, survey: Survey) -> None:
-        """Pitches, what they may be off by, and how they were measured, from the readings."""
+        """Pitches, what they may be off by, and how they were measured, from the readings.
+
+        The note is in English, as the report is.
+        """
         for name, value in (("pitch_left", survey.pitch_left), ("pitch_right", survey.pitch_right),
-                            ("pitch_error", survey.error), ("survey_note", survey.words)):
+                            ("pitch_error", survey.error), ("survey_note", str(survey.words))):
             if name not in self.locked:
                 self.put(name, value)
 
@@ -209,7 +212,7 @@ class VentPanel:
         self.checking.stop()
         self.outcome = self.draft.outcome()
         self.results.show_outcome(self.outcome, self.draft.style)
-        wrong = {finding.field: finding.sentence for finding in self.outcome.findings}
+        wrong = {finding.field: translated(finding.sentence) for finding in self.outcome.findings}
         for name, fields in self.fields.items():
             for field in fields:
                 field.mark(wrong.get(name, ""))

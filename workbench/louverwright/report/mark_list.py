@@ -6,12 +6,13 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import astuple, dataclass
 
+from ..core.saying import say
 from .job import Job
 from .part_sheet import stock_text
 from .place_words import part_name
 
 #: What the columns are called.
-HEADS = ("Mark", "Part", "Pieces", "Stock", "Length × width × thickness")
+HEADS = (say("Mark"), say("Part"), say("Pieces"), say("Stock"), say("Length × width × thickness"))
 
 
 @dataclass(frozen=True)

@@ -20,6 +20,7 @@ from ..core.assembly import (
 from ..core.geometry import Vec, dot
 from ..core.marks import mirrors_itself
 from ..core.saw import SQUARE, EndSpan, end_of, end_spans, setting, span_at
+from ..core.saying import Text, joined, say
 from ..core.solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE
 from ..core.spec import Spec
 from .blanks import (
@@ -141,15 +142,15 @@ def _sheet(part: Part, job: Job, meets: str) -> PartSheet:
 # ---- facts
 
 
-def stock_text(part: Part, write: Writer) -> str:
+def stock_text(part: Part, write: Writer) -> Text:
     """The stock with its dressed size, and what is ripped or planed off it."""
     stock, board = part.stock, part.board
-    text = f"{stock.name} ({write.size(stock.width, stock.thickness)})"
+    words = [f"{stock.name} ({write.size(stock.width, stock.thickness)})"]
     if ripped_to_width(part):
-        text += f", ripped to {write.length(board.width)}"
+        words.append(say("ripped to {width}", width=write.length(board.width)))
     if board.thickness < stock.thickness - 0.01:
-        text += f", thicknessed to {write.length(board.thickness)}"
-    return text
+        words.append(say("thicknessed to {thickness}", thickness=write.length(board.thickness)))
+    return joined(", ", words)
 
 
 def _points(part: Part, write: Writer) -> str:

@@ -7,9 +7,10 @@ from collections import Counter
 
 from ..core.assembly import Part, Piece, board_shell, board_volume_and_centre
 from ..core.geometry import Z_AXIS, cross, dot
-from ..core.kinds import BASE
+from ..core.kinds import BASE, spoken
 from ..core.marks import turns_of
 from ..core.plan import LEFT, RIGHT
+from ..core.saying import Text, joined, say
 from ..core.twist import LEVEL_PITCH
 from ..core.units import format_pitch
 from .job import Job
@@ -26,14 +27,14 @@ SIDE_BY_SIDE = (("base.cladding.gable", "base.cladding.eave"), ("roof.gable.boar
                 ("roof.jack", "roof.common"))
 
 
-def part_name(part: Part, job: Job) -> str:
+def part_name(part: Part, job: Job) -> Text:
     """The part's name; with its side where the kind's pieces differ by it, and in the base with the slope it stands on."""
     roof = job.sizes.roof
-    name = ", ".join(filter(None, (_sided(part, job), part.hand)))
+    name = spoken(", ".join(filter(None, (_sided(part, job), part.hand))))
     if part.kind.stage != BASE or roof.single or abs(roof.left - roof.right) < 0.01:
         return name
     slope = {1: roof.left, -1: roof.right}.get(slope_of(part, job))
-    return name if slope is None else f"{name}, {format_pitch(slope)} slope"
+    return name if slope is None else joined(", ", (name, say("{pitch} slope", pitch=format_pitch(slope))))
 
 
 def slope_of(part: Part, job: Job) -> int:
@@ -64,16 +65,16 @@ def _sided(part: Part, job: Job) -> str:
     return name
 
 
-def side_name(job: Job, side: int) -> str:
+def side_name(job: Job, side: int) -> Text:
     """A side of the plan in words."""
     u = job.sizes.plan.u(side)
     if abs(u[0]) > 0.999:
-        front, back = (" (front)", " (back)") if job.sizes.readings else ("", "")
-        return f"gable side +X{front}" if u[0] > 0 else f"gable side −X{back}"
+        front, back = (say(" (front)"), say(" (back)")) if job.sizes.readings else ("", "")
+        return say("gable side +X{front}", front=front) if u[0] > 0 else say("gable side −X{back}", back=back)
     if abs(u[1]) > 0.999:
-        return "left eave side (+Y)" if u[1] > 0 else "right eave side (−Y)"
-    across = "left" if u[1] > 0 else "right"
-    return f"diagonal side {'+X' if u[0] > 0 else '−X'} {across} ({'+Y' if u[1] > 0 else '−Y'})"
+        return say("left eave side (+Y)") if u[1] > 0 else say("right eave side (−Y)")
+    return say("diagonal side {along} {across} ({axis})", along="+X" if u[0] > 0 else "−X",
+               across=say("left") if u[1] > 0 else say("right"), axis="+Y" if u[1] > 0 else "−Y")
 
 
 def turned_over(part: Part, job: Job) -> dict[str, int]:

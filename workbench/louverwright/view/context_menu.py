@@ -8,6 +8,8 @@ from typing import Any
 import FreeCAD
 import FreeCADGui
 
+from ..features.language import tr
+
 #: In the order of the menu.
 COMMANDS = ("Louverwright_EditVent", "Louverwright_TakeApart", "Louverwright_PartsAndMarks", "Louverwright_CutReport")
 
@@ -20,8 +22,8 @@ def fill(menu: Any, obj: FreeCAD.DocumentObject) -> None:
     for name in COMMANDS:
         command = FreeCADGui.Command.get(name)
         told = command.getInfo()
-        action = menu.addAction(FreeCADGui.getIcon(told["pixmap"]), told["menuText"])    # Qt itself may not know SVG
-        action.setToolTip(told["toolTip"])
+        action = menu.addAction(FreeCADGui.getIcon(told["pixmap"]), tr(told["menuText"]))    # Qt itself may not know SVG
+        action.setToolTip(tr(told["toolTip"]))
         action.setEnabled(command.isActive())
         action.triggered.connect(lambda *_, name=name: FreeCADGui.runCommand(name, 0))
     menu.addSeparator()

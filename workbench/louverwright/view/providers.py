@@ -10,6 +10,7 @@ import FreeCADGui
 
 from ..core.kinds import BY_ID
 from ..core.parameters import BY_NAME
+from ..features.language import tr
 from ..features.opening import cut_from, is_opening, show_roof
 from ..features.properties import Row, ensure
 from ..features.proxy import Proxy
@@ -104,8 +105,8 @@ class OwnedView(View):
         """Refuses with a sentence."""
         if view.Object.Vent is None:
             return True
-        FreeCAD.Console.PrintWarning(f"“{view.Object.Label}” belongs to “{view.Object.Vent.Label}” and follows its "
-                                     "parameters. Hide it, or delete the whole vent.\n")
+        FreeCAD.Console.PrintWarning(tr("“{name}” belongs to “{vent}” and follows its parameters. Hide it, or delete the "
+                                        "whole vent.", name=view.Object.Label, vent=view.Object.Vent.Label) + "\n")
         return False
 
 
