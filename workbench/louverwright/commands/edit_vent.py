@@ -12,7 +12,7 @@ import FreeCADGui
 from ..core.roof_planes import RoofError
 from ..features.language import tr
 from ..features.migrations import refuse_newer
-from ..features.model import REFUSALS, folder_of_document, spec_of
+from ..features.model import REFUSALS, folder_of_document, spec_of, wishes_of
 from ..features.properties import expressions_of, set_values, values_of
 from ..features.row import UNDOES_LINKS, update_row
 from ..features.seat import Seat, seat_of, stand_free, stand_on
@@ -55,7 +55,7 @@ def edit(vent: FreeCAD.DocumentObject) -> VentPanel | None:
             return False
         return True
 
-    draft, lost = Draft(values, folder_of_document(vent.Document)), ""
+    draft, lost = Draft(values, folder_of_document(vent.Document), wishes_of(vent)), ""
     try:
         draft.seat = seat_of(vent)
     except RoofError as error:
