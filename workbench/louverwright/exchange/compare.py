@@ -115,8 +115,9 @@ def _wishes(given: Any, findings: list[tuple[str, str]]) -> Wishes:
             item = _stock(told[STOCK])
             if item is None:
                 findings.append((f"part_wishes.{kind}.{STOCK}", "It is not an item of stock."))
-                continue
-            own[kind], plain[kind] = item, {**told, STOCK: item.name}
+            else:
+                own[kind] = item
+            plain[kind] = {**told, STOCK: ""}
     wishes = wishes_from(plain, findings)
     return {kind: replace(wish, stock=own.get(kind, wish.stock)) for kind, wish in wishes.items()}
 

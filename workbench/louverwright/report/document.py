@@ -169,7 +169,7 @@ def _left_out(job: Job, pieces: list[Column]) -> Iterator[Block]:
 
 
 def _cut_list_row(sheet: PartSheet, job: Job, noted: bool) -> tuple[str | Cell, ...]:
-    """A part in the cut list; pieces for one vent and for all where there are several, its note where any part has one."""
+    """A part in the cut list; pieces for one vent and for all where there are several; a note where any has one."""
     counts = (sheet.count,) if job.vents == 1 else (sheet.count, str(job.count(sheet.part)))
     return (Cell(sheet.mark, bold=True, link=anchor(sheet)), sheet.name, *counts, sheet.stock, sheet.blank, sheet.weight,
             *((sheet.note,) if noted else ()))
