@@ -162,8 +162,9 @@ def _left_out(job: Job, pieces: list[Column]) -> Iterator[Block]:
     rows = left_out_rows(job)
     if rows:
         yield Heading("Left out", 2, anchor="left-out")
-        yield Table((Column("Mark", 0.7), Column("Part", 2.2), *pieces, Column("Stock", 2.0), Column("Finished L × W × T", 2.2),
-                     Column("Weight, each", 0.8, "right"), Column("Note", 1.6)), rows, caption="Not made here")
+        yield Table((Column("Mark", 0.7), Column("Part", 2.2), *pieces, Column("Stock", 2.0),
+                     Column("Finished L × W × T", 2.2), Column("Weight, each", 0.8, "right"), Column("Note", 1.6)),
+                    rows, caption="Not made here")
         for line in left_out_words(job):
             yield Para(line, "caution")
 
