@@ -18,8 +18,10 @@ from louverwright.core.checks import check, checked_spec
 from louverwright.core.figures import figures
 from louverwright.core.geometry import Plane, Vec, dot
 from louverwright.core.joints import Stands, all_standing, missing, near, undeclared
+from louverwright.core.kinds import KINDS
 from louverwright.core.layout import layout
 from louverwright.core.parameters import BY_NAME, COUNT, LENGTH, MEASURED, PAPER, PARAMETERS, STOCK, SWITCH, TEXT, Parameter
+from louverwright.core.part_wish import PartWish
 from louverwright.core.solid import Cell, Facet, clip, extents, volume_and_centre
 from louverwright.core.spec import Finding, Spec, SpecError, make_spec
 from louverwright.core.stock import StockList, merged, read_stock_list
@@ -37,7 +39,10 @@ ODD = merged(stock_list("us"), read_stock_list({"name": "odd", "items": [
     _item("short post", "post", 89, 89, 100.0),
     _item("thin frame", "dimension", 30, 89), _item("shallow rafter", "dimension", 20, 22),
 ]}))
-LISTS = {"us": stock_list("us"), "eu": stock_list("eu"), "odd": ODD}
+#: A deal of the frame's section that is sold too short for a rail.
+SHORT = merged(stock_list("us"), read_stock_list({"name": "short", "items": [
+    _item("short deal", "dimension", 38.1, 88.9, 300.0)]}))
+LISTS = {"us": stock_list("us"), "eu": stock_list("eu"), "odd": ODD, "short": SHORT}
 FLAT = {"pitch_left": 0.0, "pitch_right": 0.0}
 #: A roof read at its corners: the ridge sags and the right slope is twisted.
 TWISTED = {"drop_left_front": 300.0, "drop_left_back": 310.0, "drop_right_front": 320.0, "drop_right_back": 290.0}
@@ -182,6 +187,37 @@ PROVOKED: list[tuple[str, dict[str, Any], str, str, str]] = [
 ]
 
 
+#: List, values, wishes, code, field, words: what is wished for single kinds of part.
+PARTS_PROVOKED: list[tuple[str, dict[str, Any], dict[str, PartWish], str, str, str]] = [
+    ("us", {}, {"base.leg": PartWish(note="clear")}, "no kind", "parts.base.leg",
+     "Part is “base.leg”: there is no such kind of part. Choose one of: base.leg.gable, base.leg.eave, "),
+    ("us", {"width": -1.0}, {"slat": PartWish()}, "no kind", "parts.slat", "there is no such kind of part"),
+    ("us", {}, {"base.leg.gable": PartWish("oak")}, "no own stock", "parts.base.leg.gable.stock",
+     "Own stock of B1 (leg, gable side) is “oak”: the stock list “us” has no such item. Choose one of: 2x4"),
+    ("us", {"frame_thickness": 37.0}, {"base.leg.gable": PartWish("oak")}, "no own stock", "parts.base.leg.gable.stock",
+     "Take it away: the list has no stock of this part's form and size."),
+    ("us", {}, {"louver.slat": PartWish("2x4")}, "own stock", "parts.louver.slat.stock",
+     "it is a dimension, 38.1 mm × 88.9 mm, and the vent is laid out from “1x6”, a board"),
+    ("eu", {}, {"base.rail.top": PartWish("45x145")}, "own stock", "parts.base.rail.top.stock",
+     "or change the vent's frame stock instead, for the layout is made from it."),
+    ("short", {}, {"base.rail.top": PartWish("short deal")}, "blank", "parts.base.rail.top.stock",
+     "Own stock of B3 (top rail) is “short deal”: B3a (Top rail) must be"),
+    ("us", {}, {kind.id: PartWish(left_out=True) for kind in KINDS}, "nothing to make", "",
+     "every part of the vent is left out. Make at least one of them."),
+]
+
+
+@pytest.mark.parametrize("row", PARTS_PROVOKED, ids=lambda row: f"{row[3]} {row[4]}")
+def test_a_wish_that_cannot_be_met_is_refused_with_a_sentence(
+        row: tuple[str, dict[str, Any], dict[str, PartWish], str, str, str]) -> None:
+    name, values, parts, code, field, words = row
+    with pytest.raises(SpecError) as refusal:
+        checked_spec(values, LISTS[name], parts)
+    found = [each for each in refusal.value.findings if (each.code, each.field) == (code, field)]
+    assert [each for each in found if words in each.sentence], [each.sentence for each in refusal.value.findings]
+    assert all(each.key == field for each in found)
+
+
 def findings(name: str, values: dict[str, Any]) -> tuple[Finding, ...]:
     """What values are refused with; () for a spec that is accepted."""
     try:
@@ -230,7 +266,7 @@ def called() -> set[tuple[str, str]]:
 def test_every_finding_of_the_checks_is_provoked_here() -> None:
     sites = called()
     assert len(sites) > 25
-    provoked = {(row[2], row[3]) for row in PROVOKED}
+    provoked = {(row[2], row[3]) for row in PROVOKED} | {(row[3], row[4]) for row in PARTS_PROVOKED}
     codes = {code for code, _ in provoked}
     assert [site for site in sites if site not in provoked and not (site[1] == "" and site[0] in codes)] == []
 

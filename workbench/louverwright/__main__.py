@@ -36,7 +36,7 @@ def main(arguments: list[str] | None = None) -> int:
     except (ScenarioError, StockListError) as error:
         return _refuse([f"{key}: {sentence}" for key, sentence in error.findings])
     except SpecError as error:
-        return _refuse([f"parameters.{f.field}: {f.sentence}" if f.field else f.sentence for f in error.findings])
+        return _refuse([f"{f.key}: {f.sentence}" if f.key else f.sentence for f in error.findings])
     except MendError as error:
         return _refuse([f"{key}: {sentence}" for key, sentence in error.findings], "This part cannot be mended as told:")
     except BrokenPipeError:
@@ -94,7 +94,7 @@ def _parser() -> argparse.ArgumentParser:
 def _job(options: argparse.Namespace) -> tuple[Scenario, Job]:
     _say(f"reading {options.scenario.name}")
     scenario = read_scenario(options.scenario)
-    job = job_from_values(scenario.values, scenario.revision, scenario.folder)
+    job = job_from_values(scenario.values, scenario.revision, scenario.folder, parts=scenario.parts)
     _say(f"laid out: {len(job.assembly.pieces)} pieces under {len(job.assembly.parts)} marks, "
          f"model {job.fingerprint}")
     return scenario, job

@@ -13,7 +13,7 @@ from ..exchange.papers import job_from_values, write_papers
 from ..exchange.pdf import PdfError
 from ..features.language import tr, translated
 from ..features.migrations import refuse_newer
-from ..features.model import REFUSALS, folder_of_document
+from ..features.model import REFUSALS, folder_of_document, wishes_of
 from ..features.properties import values_of
 from ..features.vent import is_vent, vent_of
 from ..report.job import Job
@@ -52,7 +52,8 @@ def write_cut_report(vent: FreeCAD.DocumentObject, folder: Path) -> list[Path]:
 def job_of(vent: FreeCAD.DocumentObject) -> Job:
     """The vent as its report has it.  Raises one of ``REFUSALS``."""
     refuse_newer(vent)
-    return job_from_values(values_of(vent), vent.Revision or "1", folder_of_document(vent.Document))
+    return job_from_values(values_of(vent), vent.Revision or "1", folder_of_document(vent.Document),
+                           parts=wishes_of(vent))
 
 
 def chosen_vent() -> FreeCAD.DocumentObject | None:

@@ -13,7 +13,7 @@ from ..core.roof_planes import RoofError
 from ..features.generations import UNDOES_LINKS
 from ..features.language import tr, translated
 from ..features.migrations import refuse_newer
-from ..features.model import REFUSALS, folder_of_document, spec_of
+from ..features.model import REFUSALS, folder_of_document, spec_of, wishes_of
 from ..features.properties import expressions_of, set_values, values_of
 from ..features.row import update_row
 from ..features.seat import Seat, seat_of, stand_free, stand_on
@@ -55,7 +55,7 @@ def edit(vent: FreeCAD.DocumentObject) -> VentPanel | None:
             return False
         return True
 
-    draft, lost = Draft(values, folder_of_document(vent.Document)), ""
+    draft, lost = Draft(values, folder_of_document(vent.Document), wishes_of(vent)), ""
     try:
         draft.seat = seat_of(vent)
     except RoofError as error:

@@ -14,7 +14,7 @@ from functools import lru_cache
 
 from .faces import Shell, shell_of
 from .geometry import Bore, Placement, Plane, Vec, add, scale, sub
-from .kinds import Kind, spoken
+from .kinds import KINDS, Kind, spoken
 from .saying import Text
 from .solid import Solid, box, remove, volume_and_centre
 from .stock import Stock
@@ -163,24 +163,33 @@ class Joint:
 
 @dataclass(frozen=True)
 class Assembly:
-    """The whole vent: the dimensions it was laid out from, its parts and its joints."""
+    """The whole vent: the parts that are made, the joints of all parts, and the parts that are left out: not made here."""
 
     parts: tuple[Part, ...]
     joints: tuple[Joint, ...]
+    left_out: tuple[Part, ...] = ()
     _of_piece: dict[str, Part] = field(default_factory=dict, compare=False, repr=False)
 
     def __post_init__(self) -> None:
-        self._of_piece.update({piece.id: part for part in self.parts for piece in part.pieces})
+        self._of_piece.update({piece.id: part for part in self.whole for piece in part.pieces})
+
+    @property
+    def whole(self) -> tuple[Part, ...]:
+        """The parts that are made and those left out, in the order of the kind table."""
+        if not self.left_out:
+            return self.parts
+        order = {kind.id: number for number, kind in enumerate(KINDS)}
+        return tuple(sorted((*self.parts, *self.left_out), key=lambda part: order[part.kind.id]))
 
     def part_of(self, piece_id: str) -> Part:
-        """The part that a piece is one of."""
+        """The part that a piece is one of, left out or not."""
         return self._of_piece[piece_id]
 
     @property
     def pieces(self) -> tuple[Piece, ...]:
-        """Every piece, in the parts' order."""
+        """Every piece that is made, in the parts' order."""
         return tuple(piece for part in self.parts for piece in part.pieces)
 
     def of_kind(self, kind_id: str) -> tuple[Part, ...]:
-        """The parts of one kind."""
+        """The parts of one kind; () where it is left out."""
         return tuple(part for part in self.parts if part.kind.id == kind_id)

@@ -12,10 +12,11 @@ from collections.abc import Callable, Iterator, Mapping
 from functools import lru_cache
 from typing import Any
 
-from . import checks_cap, checks_louver, checks_roof
+from . import checks_cap, checks_louver, checks_parts, checks_roof
 from .dimensions import SOLE_ROOM, sizes, sole_top, width_of
 from .layout import layout
 from .parameters import BY_NAME, THICKNESS, WIDTH, measured_name
+from .part_wish import NO_WISHES, STOCK, Wishes, field_of
 from .plan import ENDS
 from .row import row_findings
 from .saying import say
@@ -33,10 +34,15 @@ MEASURED_SHARE = 0.25
 LEAST_OPENING = 20.0
 
 
-def checked_spec(values: Mapping[str, Any], stock: StockList) -> Spec:
-    """The spec of the given values, checked so far that it builds.  Raises SpecError with every finding."""
-    spec = make_spec(values, stock)
-    findings = (*_measured(values, spec, stock), *check(spec))
+def checked_spec(values: Mapping[str, Any], stock: StockList, parts: Wishes = NO_WISHES) -> Spec:
+    """The spec of the given values and wishes, checked so far that it builds.  Raises SpecError with every finding."""
+    unknown = tuple(checks_parts.kind_findings(parts))
+    try:
+        spec = make_spec(values, stock, parts)
+    except SpecError as error:
+        raise SpecError((*error.findings, *unknown)) from None
+    findings = (*unknown, *_measured(values, spec, stock), *check(spec))
+    findings = findings or tuple(checks_parts.stock_findings(spec, stock))
     if findings:
         raise SpecError(findings)
     return spec
@@ -229,6 +235,8 @@ def _blanks(spec: Spec) -> Iterator[Finding]:
             if given > most + 1e-6:
                 cure = (say("Join it on a rafter or choose a smaller vent or a larger sheet.") if stock.form == "sheet" else
                         say("Choose other stock or a smaller vent."))
-                yield Finding("blank", part.kind.stock, say("“{name}”", name=stock.name),
+                own = spec.wish(part.kind).stock_name == stock.name
+                yield Finding("blank", field_of(part.kind.id, STOCK) if own else part.kind.stock,
+                              say("“{name}”", name=stock.name),
                               say("{mark} ({name}) must be {given} {what}, and it is sold {most} {what}", mark=part.mark,
                                   name=part.name, given=length_text(given), what=what, most=length_text(most)), cure)

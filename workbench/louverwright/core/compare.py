@@ -8,8 +8,8 @@ to one that lies within the old finished board.
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import dataclass, field
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 
 from .assembly import Assembly, Part
@@ -18,10 +18,13 @@ from .kinds import KINDS
 from .marks import turn_between
 from .measures import Change, changes_between, same_stock
 from .parameters import PARAMETERS
+from .part_wish import PartWish
 from .spec import Spec
 
 #: What became of a piece, by its id.
 UNCHANGED, CHANGED, ADDED, REMOVED = "unchanged", "changed", "added", "removed"
+#: Of pieces that one of the states draws but leaves out: left out now, made again.
+LEFT_OUT, MADE_AGAIN = "left out", "made again"
 #: Where its wood comes from: an old piece as it is, an old piece cut further, new wood; for a piece that is no longer wanted
 #: 'handed on' to another id, or 'spare'.
 KEEP, RECUT, NEW, HANDED_ON, SPARE = "keep", "recut", "new", "handed on", "spare"
@@ -113,6 +116,23 @@ class Comparison:
         return _gathered(self.before, [p.id for p in self.pieces if p.state == REMOVED])
 
     @cached_property
+    def left_out(self) -> tuple[Gathered, ...]:
+        """Pieces that were made and are left out now."""
+        return _gathered(self.before, [p.id for p in self.pieces if p.state == LEFT_OUT])
+
+    @cached_property
+    def made_again(self) -> tuple[Gathered, ...]:
+        """Pieces that were left out and are made now."""
+        return _gathered(self.after, [p.id for p in self.pieces if p.state == MADE_AGAIN])
+
+    @cached_property
+    def left_out_otherwise(self) -> tuple[Gathered, ...]:
+        """Pieces that both states leave out, and that are drawn otherwise now: what was got for them may not fit."""
+        old, alike = _ids(self.before.left_out), _Pairs(cut_alike)
+        return _gathered(self.after, [piece.id for part in self.after.left_out for piece in part.pieces
+                                      if piece.id in old and not alike(self.before.part_of(piece.id), part)])
+
+    @cached_property
     def to_make(self) -> tuple[Gathered, ...]:
         """Pieces that are cut from new wood."""
         return _gathered(self.after, [p.id for p in self.pieces if p.wood == NEW])
@@ -146,6 +166,10 @@ class Comparison:
         return PartChange(old, new, tuple(ids), *changes_between(old, new))
 
 
+def _ids(parts: Iterable[Part]) -> frozenset[str]:
+    return frozenset(piece.id for part in parts for piece in part.pieces)
+
+
 def _gathered(assembly: Assembly, ids: list[str]) -> tuple[Gathered, ...]:
     groups: dict[str, list[str]] = {}
     for each in ids:
@@ -161,12 +185,14 @@ def compare(before: Assembly, after: Assembly) -> Comparison:
     served: dict[str, tuple[str, str]] = {}
     for kind in KINDS:
         served |= _served(before.of_kind(kind.id), after.of_kind(kind.id))
-    old_ids = {piece.id for piece in before.pieces}
-    new_ids = {piece.id for piece in after.pieces}
+    old_ids, new_ids = _ids(before.parts), _ids(after.parts)
+    was_left, is_left = _ids(before.left_out), _ids(after.left_out)
     alike = _Pairs(cut_alike)
     found = [_new_piece(piece.id, before if piece.id in old_ids else None, after, served, alike) for piece in after.pieces]
+    found = [replace(each, state=MADE_AGAIN) if each.id in was_left else each for each in found]
     used = {source for _, source in served.values()}
-    gone = [PieceChange(piece.id, REMOVED, before.part_of(piece.id).mark, "", HANDED_ON if piece.id in used else SPARE)
+    gone = [PieceChange(piece.id, LEFT_OUT if piece.id in is_left else REMOVED, before.part_of(piece.id).mark, "",
+                        HANDED_ON if piece.id in used else SPARE)
             for piece in before.pieces if piece.id not in new_ids]
     return Comparison(before, after, (*found, *gone))
 
@@ -232,3 +258,9 @@ def _source(new_id: str, new: Part, left: dict[str, Part], test: _Pairs, own: bo
 def changed_parameters(before: Spec, after: Spec) -> tuple[str, ...]:
     """The names of the parameters whose values differ, in the table's order."""
     return tuple(row.name for row in PARAMETERS if before.values[row.name] != after.values[row.name])
+
+
+def changed_wishes(before: Spec, after: Spec) -> tuple[tuple[str, PartWish, PartWish], ...]:
+    """Kind id, old and new wish of the kinds that are wished for otherwise, in the kind table's order."""
+    pairs = ((kind.id, before.wish(kind), after.wish(kind)) for kind in KINDS)
+    return tuple(each for each in pairs if each[1] != each[2])

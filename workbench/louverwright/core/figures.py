@@ -105,6 +105,8 @@ OUTPUTS: tuple[Output, ...] = (
     Output("louver_weight", WEIGHT, "Weight of the louver stage.", "weight"),
     Output("roof_weight", WEIGHT, "Weight of the roof stage, without its covering.", "weight"),
     Output("total_weight", WEIGHT, "Weight of the vent, without covering, flashing and paint.", "weight"),
+    Output("weight_left_out", WEIGHT, "Weight of the parts that are left out, as drawn; no other weight has it.", "weight",
+           optional=True),
     Output("centre_height", LENGTH, "Height of the centre of gravity above the ridge.", "weight"),
     Output("roof_covering", AREA, "Area of the vent's roof to be covered.", "take-off"),
     Output("hip_length", LENGTH, "Length of one hip of the covering, eave to peak; 0 for a gable roof.", "take-off",
@@ -116,6 +118,8 @@ OUTPUTS: tuple[Output, ...] = (
            "take-off", optional=True),
     Output("pieces", COUNT, "Pieces to cut.", "count"),
     Output("marks", COUNT, "Different marks.", "count"),
+    Output("pieces_left_out", COUNT, "Pieces of the parts that are left out: not made here, and in no other count.", "count",
+           optional=True),
     Output("vent_spacing", LENGTH, "From axis to axis of the vents along the ridge; 0 for one vent.", "row"),
     Output("pieces_of_all_vents", COUNT, "Pieces to cut for all vents on the ridge.", "row"),
     Output("weight_of_all_vents", WEIGHT, "Weight of all vents on the ridge together.", "row"),
@@ -127,7 +131,8 @@ def figures(spec: Spec) -> Mapping[str, Any]:
     """Every output of ``OUTPUTS`` by its name (mm, mm², kg, degrees)."""
     at, assembly = sizes(spec), layout(spec)
     one = {**_sizes(spec, at), **_openings(spec, at), **_roof(spec, at), **_air(spec, at),
-           **_weights(assembly), **_take_off(at), "pieces": len(assembly.pieces), "marks": len(assembly.parts)}
+           **_weights(assembly), **_take_off(at), "pieces": len(assembly.pieces), "marks": len(assembly.parts),
+           "pieces_left_out": sum(part.count for part in assembly.left_out)}
     vents = vents_alike(spec)
     return {**one, "vent_spacing": spacing(spec), "pieces_of_all_vents": vents * one["pieces"],
             "weight_of_all_vents": vents * one["total_weight"]}
@@ -245,7 +250,8 @@ def _weights(assembly: Assembly) -> dict[str, Any]:
               for stage in (BASE, LOUVER, ROOF)}
     total, centre = weight_and_centre(assembly.parts)
     return {"base_weight": stages[BASE], "louver_weight": stages[LOUVER], "roof_weight": stages[ROOF],
-            "total_weight": total, "centre_height": centre[2]}
+            "total_weight": total, "centre_height": centre[2],
+            "weight_left_out": weight_and_centre(assembly.left_out)[0]}
 
 
 def _take_off(at: Sizes) -> dict[str, Any]:

@@ -44,7 +44,7 @@ class _Patch:
 @lru_cache(maxsize=8)
 def glued_faces(assembly: Assembly) -> Mapping[str, tuple[GluedFace, ...]]:
     """The glued faces of every part that has any, by its mark, in the order of the board's faces."""
-    pieces = {piece.id: piece for piece in assembly.pieces}
+    pieces = {piece.id: piece for part in assembly.whole for piece in part.pieces}
     touched: dict[str, dict[str, dict[str, float]]] = defaultdict(lambda: defaultdict(lambda: defaultdict(float)))
     mates: dict[str, dict[str, dict[tuple[str, str], None]]] = defaultdict(lambda: defaultdict(dict))
     for joint in (joint for joint in assembly.joints if joint.kind == GLUED):
@@ -54,10 +54,10 @@ def glued_faces(assembly: Assembly) -> Mapping[str, tuple[GluedFace, ...]]:
                                                    (second, joint.second, theirs, first, mine)):
                 touched[part.mark][face][piece] += area
                 mates[part.mark][face][other.mark, mate] = None
-    order = [part.mark for part in assembly.parts]
+    order = [part.mark for part in assembly.whole]
     return {part.mark: tuple(_face(part, name, max(of_pieces.values()), tuple(mates[part.mark][name]), order)
                              for name, of_pieces in touched[part.mark].items())
-            for part in assembly.parts if part.mark in touched}
+            for part in assembly.whole if part.mark in touched}
 
 
 def _face(part: Part, name: str, area: float, mates: tuple[tuple[str, str], ...], order: list[str]) -> GluedFace:

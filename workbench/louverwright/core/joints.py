@@ -296,7 +296,7 @@ def _under_heads(parts: tuple[Part, ...]) -> list[Joint]:
 def undeclared(assembly: Assembly) -> list[tuple[str, str]]:
     """Pairs of pieces that touch with no joint between them."""
     known = {frozenset((j.first, j.second)) for j in assembly.joints}
-    pieces = all_standing(assembly.parts)
+    pieces = all_standing(assembly.whole)
     return [(a.piece.id, b.piece.id) for i, a in enumerate(pieces) for b in pieces[i + 1:]
             if frozenset((a.piece.id, b.piece.id)) not in known and near(a, b, 0.01)
             and facing_area(a, b, 0.0) > LEAST_CONTACT]
@@ -304,7 +304,7 @@ def undeclared(assembly: Assembly) -> list[tuple[str, str]]:
 
 def missing(assembly: Assembly, spec: Spec) -> list[str]:
     """Sentences for pieces that have fewer joints by a rule than the rule asks for."""
-    kinds = {piece.id: piece.kind for piece in assembly.pieces}
+    kinds = {piece.id: piece.kind for part in assembly.whole for piece in part.pieces}
     lacking: list[str] = []
     for rule in rules(spec):
         if not rule.least or not any(matches(kind, rule.second) for kind in kinds.values()):

@@ -102,8 +102,12 @@ def _part(assembly: Assembly, mark: str) -> Part:
 def _findings(assembly: Assembly, wrong: Wrong) -> Iterator[tuple[str, str]]:
     """Everything that is wrong with what was told."""
     parts = {part.mark: part for part in assembly.parts}
+    left_out = [part.mark for part in assembly.left_out]
     for key, mark in (("part", wrong.mark), *(("cut", each) for each in wrong.cut)):
-        if mark not in parts:
+        if mark in left_out:
+            yield key, say("“{mark}” is left out of this vent: it is not made here. Choose one of: {parts}.", mark=mark,
+                           parts=", ".join(parts))
+        elif mark not in parts:
             yield key, say("“{mark}” is not a mark of this vent. Choose one of: {parts}.", mark=mark, parts=", ".join(parts))
         elif key == "cut" and mark == wrong.mark and wrong.count in (0, parts[mark].count):
             yield key, say("“{mark}” came out wrong in all its pieces. Name only others that are cut already.", mark=mark)

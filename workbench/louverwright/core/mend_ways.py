@@ -109,7 +109,7 @@ def ways(spec: Spec, part: Part, real: Vec, count: int, keep: Iterable[str] = ()
 
 def with_value(spec: Spec, row: Parameter, value: float) -> Spec:
     """The spec with one parameter at another value (mm, degrees)."""
-    return as_measured({**spec.values, row.name: value})
+    return as_measured({**spec.values, row.name: value}, spec.parts)
 
 
 def _start(row: Parameter, spec: Spec, now: dict[str, float], part: Part, axis: int) -> float | None:

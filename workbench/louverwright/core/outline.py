@@ -30,11 +30,11 @@ class Outline:
 
 
 def outlines(spec: Spec) -> tuple[Outline, ...]:
-    """Every piece of a vent whose values are within their own limits.
+    """Every piece that is made of a vent whose values are within their own limits.
 
     Raises LayoutError, ValueError or ArithmeticError for values that do not go together; ``checks`` says which.
     """
-    return tuple(_outline(member) for member in members(spec, sizes(spec)))
+    return tuple(_outline(member) for member in members(spec, sizes(spec)) if not spec.wish(BY_ID[member.kind]).left_out)
 
 
 def _outline(member: Member) -> Outline:

@@ -5,10 +5,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from types import MappingProxyType
 from typing import Any, Literal
 
+from .kinds import Kind
 from .parameters import (
     ANGLE,
     BY_NAME,
@@ -24,8 +25,9 @@ from .parameters import (
     Parameter,
     defaults,
 )
+from .part_wish import NO_WISH, NO_WISHES, PartWish, Wishes, field_words, found_in, measured_alike
 from .saying import Text, joined, say
-from .stock import Stock, StockList, measured_stock
+from .stock import Stock, StockList, measured_stock, same_section
 from .units import LengthStyle, format_angle, format_length
 
 _PLAIN = LengthStyle("mm", 0.1)
@@ -44,8 +46,8 @@ _STEPS: dict[str, tuple[Literal["mm", "in"], str, str]] = {
 class Finding:
     """One reason why a vent cannot be built: what, where, how much, the limit, and what would cure it.
 
-    ``field`` is the parameter's name (empty where no one parameter is to blame).  Without a ``cure``, ``limit`` is a whole
-    sentence that says it too.
+    ``field`` is the parameter's name, or 'parts.' with a kind's id and what is wished for it (empty where no one field is to
+    blame).  Without a ``cure``, ``limit`` is a whole sentence that says it too.
     """
 
     code: str
@@ -57,12 +59,17 @@ class Finding:
     @property
     def sentence(self) -> Text:
         """The finding as the user reads it."""
-        where = say(BY_NAME[self.field].label.capitalize()) if self.field in BY_NAME else self.field
+        where = say(BY_NAME[self.field].label.capitalize()) if self.field in BY_NAME else field_words(self.field) or self.field
         if not self.cure:
             return say("{where}: {limit}", where=where, limit=self.limit)
         if not self.value:
             return say("{where}: {limit}. {cure}", where=where, limit=self.limit, cure=self.cure)
         return say("{where} is {value}: {limit}. {cure}", where=where, value=self.value, limit=self.limit, cure=self.cure)
+
+    @property
+    def key(self) -> str:
+        """Where a scenario file says it: 'parameters.width', 'parts.base.leg.gable.stock'; '' for no one place."""
+        return self.field if not self.field or field_words(self.field) else f"parameters.{self.field}"
 
 
 class SpecError(ValueError):
@@ -75,12 +82,13 @@ class SpecError(ValueError):
 
 @dataclass(frozen=True)
 class Spec:
-    """Every parameter with its value (mm, degrees), and the stock chosen for each use.
+    """Every parameter with its value (mm, degrees), the stock chosen for each use, and what is wished for single kinds.
 
     Parameters are read as attributes: ``spec.roof_pitch``.  A stock parameter gives a ``Stock``.
     """
 
     values: Mapping[str, Any]
+    parts: Wishes = field(default_factory=lambda: NO_WISHES)
 
     def __getattr__(self, name: str) -> Any:
         try:
@@ -89,7 +97,17 @@ class Spec:
             raise AttributeError(name) from None
 
     def __hash__(self) -> int:
-        return hash(tuple(sorted((k, repr(v)) for k, v in self.values.items())))
+        return hash(tuple(sorted((k, repr(v)) for k, v in (*self.values.items(), *self.parts.items()))))
+
+    def wish(self, kind: Kind) -> PartWish:
+        """What is wished for a kind of part."""
+        return self.parts.get(kind.id, NO_WISH)
+
+    def stock_of(self, kind: Kind) -> Stock:
+        """The stock that a kind is cut from: its own where that has the form and the section of the vent's."""
+        own, usual = self.wish(kind).stock, self.values[kind.stock]
+        assert isinstance(usual, Stock)
+        return own if isinstance(own, Stock) and same_section(own, usual) else usual
 
 
 def length_text(mm: float) -> str:
@@ -127,10 +145,10 @@ def tooltip(row: Parameter) -> Text:
     return joined(" ", parts)
 
 
-def make_spec(values: Mapping[str, Any], stock: StockList) -> Spec:
+def make_spec(values: Mapping[str, Any], stock: StockList, parts: Wishes = NO_WISHES) -> Spec:
     """The spec of the given values over the defaults (mm, degrees; stock by its name in the list, or the item itself).
 
-    Stock is what was measured of it, where that is told.
+    Stock is what was measured of it, where that is told.  ``parts`` are wishes by kinds' ids, for ``checks`` to judge.
 
     Raises SpecError with every value that is of the wrong kind or out of its limits, every unknown
     name, and every stock that the list does not have.  What goes together is checked by ``checks``.
@@ -148,13 +166,14 @@ def make_spec(values: Mapping[str, Any], stock: StockList) -> Spec:
             chosen[row.name] = full[row.name]
     if findings:
         raise SpecError(tuple(findings))
-    return as_measured(chosen)
+    return as_measured(chosen, found_in(parts, stock.items))
 
 
-def as_measured(values: Mapping[str, Any]) -> Spec:
+def as_measured(values: Mapping[str, Any], parts: Wishes = NO_WISHES) -> Spec:
     """The spec of values with its stock as measured; of a spec that has it so already, the same."""
-    return Spec(MappingProxyType({name: measured_stock(value, name, values) if isinstance(value, Stock) else value
-                                  for name, value in values.items()}))
+    before = {name: value for name, value in values.items() if isinstance(value, Stock)}
+    after = {name: measured_stock(item, name, values) for name, item in before.items()}
+    return Spec(MappingProxyType({**values, **after}), measured_alike(parts, before, after))
 
 
 def _stock(row: Parameter, name: Any, stock: StockList, chosen: dict[str, Any]) -> Finding | None:

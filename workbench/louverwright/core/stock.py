@@ -84,6 +84,11 @@ class StockList:
                                               names=", ".join(item.name for item in self.items)))])
 
 
+def same_section(first: Stock, other: Stock) -> bool:
+    """Whether two items are of one form and one section: as thick and as wide to 0.01 mm."""
+    return first.form == other.form and max(abs(first.thickness - other.thickness), abs(first.width - other.width)) < 0.01
+
+
 def density_at(gravity: float, moisture: float) -> float:
     """Density (kg/m³) from the specific gravity at 12 % moisture: 1000·G·(1 + M/100), M in percent.
 

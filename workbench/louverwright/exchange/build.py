@@ -27,7 +27,7 @@ def write_model(job: Job, scenario: Scenario, folder: Path, say: Say) -> list[Pa
     document = FreeCAD.newDocument("Vent")
     try:
         say("building the model")
-        shape = row_shape(make_row(document, **_with_stock_path(scenario)))
+        shape = row_shape(make_row(document, scenario.parts, **_with_stock_path(scenario)))
         count, wanted = len(shape.Solids), int(job.figures["pieces_of_all_vents"])
         if count != wanted:
             raise RuntimeError(f"The model has {count} solids for {wanted} pieces.")

@@ -5,12 +5,15 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable, Iterable, Mapping
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
 from .. import __version__
 from ..core.checks import checked_spec
-from ..core.parameters import BY_NAME, STOCK
+from ..core.parameters import BY_NAME
+from ..core.parameters import STOCK as STOCK_KIND
+from ..core.part_wish import STOCK, Wishes
 from ..core.saying import say
 from ..core.spec import SpecError
 from ..core.stock import FORMS, Stock, StockList, StockListError
@@ -21,7 +24,7 @@ from ..report.html import to_html
 from ..report.job import Job
 from ..report.json_file import FORMAT, FORMAT_VERSION, cuts_record
 from .papers import job_from_values, write_whole
-from .scenario import ScenarioError, scenario_from
+from .scenario import ScenarioError, scenario_from, wishes_from
 
 #: File name → what it holds, in the order of writing.
 PAPERS = {"compare.html": "the comparison for a browser", "compare.json": "its exact numbers"}
@@ -62,11 +65,11 @@ def _job(path: Path, data: Any) -> Job:
         if isinstance(data, Mapping) and "format" in data:
             return job_from_record(data)
         scenario = scenario_from(data, path.parent)
-        return job_from_values(scenario.values, scenario.revision, scenario.folder)
+        return job_from_values(scenario.values, scenario.revision, scenario.folder, parts=scenario.parts)
     except (ScenarioError, StockListError) as error:
         findings = list(error.findings)
     except SpecError as error:
-        findings = [(f.field and f"parameters.{f.field}", f.sentence) for f in error.findings]
+        findings = [(f.key, f.sentence) for f in error.findings]
     raise ScenarioError([(f"{path.name}: {key}" if key else path.name, sentence) for key, sentence in findings])
 
 
@@ -85,9 +88,10 @@ def job_from_record(record: Mapping[str, Any]) -> Job:
     unknown = [(f"parameters.{name}", say("It is not a parameter of this version."))
                for name in given if name not in BY_NAME]
     values, stock = _values_and_stock(given, unknown)
+    parts = _wishes(record.get("part_wishes", {}), unknown)
     if unknown:
         raise ScenarioError(unknown)
-    job = Job(checked_spec(values, stock), str(record.get("date", "")), str(record.get("revision", "1")), __version__)
+    job = Job(checked_spec(values, stock, parts), str(record.get("date", "")), str(record.get("revision", "1")), __version__)
     _require_same(record, job)
     return job
 
@@ -95,12 +99,30 @@ def job_from_record(record: Mapping[str, Any]) -> Job:
 def _values_and_stock(given: Mapping[str, Any], findings: list[tuple[str, str]]) -> tuple[dict[str, Any], StockList]:
     """Values with the very items of stock that the report was made with, and a list to find the others in."""
     values = dict(given)
-    for name in [name for name in given if name in BY_NAME and BY_NAME[name].kind == STOCK]:
+    for name in [name for name in given if name in BY_NAME and BY_NAME[name].kind == STOCK_KIND]:
         values[name] = _stock(given[name])
         if values[name] is None:
             findings.append((f"parameters.{name}", say("It is not an item of stock.")))
     name = str(given.get("stock_list", ""))
     return values, stock_list(name if name in SHIPPED else SHIPPED[0])
+
+
+def _wishes(given: Any, findings: list[tuple[str, str]]) -> Wishes:
+    """The wishes that a report was made with, own stock as its very item; reports of before there were any have none."""
+    if not isinstance(given, Mapping):
+        return wishes_from(given, findings)
+    own: dict[str, Stock] = {}
+    plain: dict[str, Any] = dict(given)
+    for kind, told in given.items():
+        if isinstance(told, Mapping) and isinstance(told.get(STOCK), Mapping):
+            item = _stock(told[STOCK])
+            if item is None:
+                findings.append((f"part_wishes.{kind}.{STOCK}", "It is not an item of stock."))
+            else:
+                own[kind] = item
+            plain[kind] = {**told, STOCK: ""}
+    wishes = wishes_from(plain, findings)
+    return {kind: replace(wish, stock=own.get(kind, wish.stock)) for kind, wish in wishes.items()}
 
 
 def _stock(given: Any) -> Stock | None:

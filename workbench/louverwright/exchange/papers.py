@@ -11,6 +11,7 @@ from typing import Any
 
 from .. import __version__
 from ..core.checks import checked_spec
+from ..core.part_wish import NO_WISHES, Wishes
 from ..places import stock_list
 from ..report.csv_file import to_csv
 from ..report.document import document
@@ -25,10 +26,13 @@ PAPERS = {"report.html": "the report for a browser", "report.pdf": "the report f
 
 
 def job_from_values(values: Mapping[str, Any], revision: str = "1", folder: Path | None = None,
-                    on: date | None = None) -> Job:
-    """A job from parameter values (mm, degrees), checked.  Raises SpecError or StockListError with every finding."""
+                    on: date | None = None, parts: Wishes = NO_WISHES) -> Job:
+    """A job from parameter values (mm, degrees) and wishes for single kinds, checked.
+
+    Raises SpecError or StockListError with every finding.
+    """
     stock = stock_list(values.get("stock_list", "us") or "us", folder)
-    spec = checked_spec(values, stock)
+    spec = checked_spec(values, stock, parts)
     return Job(spec, (on or date.today()).isoformat(), revision, __version__)
 
 

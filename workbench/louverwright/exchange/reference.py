@@ -6,10 +6,12 @@ from __future__ import annotations
 import json
 from typing import Any
 
+from ..core.kinds import KINDS, Kind
 from ..core.parameters import ANGLE, CHOICE, COUNT, LENGTH, NUMBER, PARAMETERS, SWITCH, Parameter
+from ..core.part_wish import LEFT_OUT, NOTE, STOCK
 from ..core.spec import shown
 from ..report.job import plain
-from .scenario import UNITS, VERSION
+from .scenario import UNITS, VERSION, WISH_KEYS
 
 
 def default_text(row: Parameter) -> str:
@@ -60,6 +62,20 @@ def _value_schema(row: Parameter) -> dict[str, Any]:
     return schema | {"type": ["boolean", "string"] if row.kind == SWITCH else "string"}
 
 
+def _wish_schema(kind: Kind) -> dict[str, Any]:
+    return {"description": f"{kind.mark}, {kind.name[0].lower()}{kind.name[1:]}.", "$ref": "#/$defs/wish"}
+
+
+def _wish() -> dict[str, Any]:
+    """What may be wished for any kind."""
+    docs = {STOCK: "Own stock, by its name in the vent's stock list, of the form and the size that the vent's has there.",
+            NOTE: "A note that is printed on the part's sheet and in the cut list.",
+            LEFT_OUT: "Not made here: in no model, count or weight; the report lists it as left out."}
+    types = {str: "string", bool: "boolean"}
+    return {"type": "object", "additionalProperties": False,
+            "properties": {key: {"type": types[kind], "description": docs[key]} for key, kind in WISH_KEYS.items()}}
+
+
 def scenario_schema() -> str:
     """The JSON Schema ``resources/scenario.schema.json``: keys and kinds; limits are checked by the program."""
     reading = {"type": ["number", "string"]}
@@ -74,6 +90,10 @@ def scenario_schema() -> str:
             "survey": {"type": "object", "additionalProperties": False, "properties": dict.fromkeys(survey, reading)},
             "parameters": {"type": "object", "additionalProperties": False,
                            "properties": {row.name: _value_schema(row) for row in PARAMETERS}},
+            "parts": {"type": "object", "additionalProperties": False,
+                      "description": "What is wished for single kinds of part, by their ids.",
+                      "properties": {kind.id: _wish_schema(kind) for kind in KINDS}},
         },
+        "$defs": {"wish": _wish()},
     }
     return json.dumps(schema, ensure_ascii=False, indent=1) + "\n"

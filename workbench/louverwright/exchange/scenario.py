@@ -3,7 +3,8 @@
 
     {"louverwright": 1, "units": "in", "revision": "A",
      "survey": {"slope_left": "8:12", "error": "0.5°"},
-     "parameters": {"project": "Hay barn", "ridge_length": "28 ft", "width": 0}}
+     "parameters": {"project": "Hay barn", "ridge_length": "28 ft", "width": 0},
+     "parts": {"louver.screen": {"left_out": true, "note": "from the old vent"}}}
 
 ``units`` says what a bare length means; a text may always carry its own unit.
 """
@@ -11,19 +12,22 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
 from ..core.parameters import ANGLE, BY_NAME, COUNT, LENGTH, NUMBER, SWITCH, Parameter
+from ..core.part_wish import LEFT_OUT, NO_WISHES, NOTE, STOCK, PartWish, Wishes
 from ..core.saying import joined, say
 from ..core.survey import SurveyError, survey_from_mapping
 from ..core.units import ReadError, parse_angle, parse_length, parse_number, parse_yes_no
 
 VERSION = 1
 UNITS = ("mm", "cm", "m", "in", "ft")
-KEYS = ("louverwright", "units", "revision", "survey", "parameters", "remark")
+KEYS = ("louverwright", "units", "revision", "survey", "parameters", "parts", "remark")
+#: What may be wished for a kind of part, and what it is written as.
+WISH_KEYS: Mapping[str, type] = {STOCK: str, NOTE: str, LEFT_OUT: bool}
 #: A number beyond this is no measure of anything, and may be too large for a float.
 _ENDLESS = 1e15
 _MM = {"mm": 1.0, "cm": 10.0, "m": 1000.0, "in": 25.4, "ft": 304.8}
@@ -39,11 +43,12 @@ class ScenarioError(ValueError):
 
 @dataclass(frozen=True)
 class Scenario:
-    """Parameter values (mm, degrees), the revision, and the folder that relative paths start from."""
+    """Parameter values (mm, degrees), the revision, the folder that relative paths start from, and wishes for single kinds."""
 
     values: Mapping[str, Any]
     revision: str
     folder: Path
+    parts: Wishes = field(default_factory=lambda: NO_WISHES)
 
 
 def read_scenario(path: Path) -> Scenario:
@@ -73,9 +78,10 @@ def scenario_from(data: Any, folder: Path) -> Scenario:
         findings.append(("revision", f"“{_short(revision)}” is not a revision. Put it in quotes."))
     values = _values(data.get("parameters", {}), unit, findings)
     values |= _survey(data.get("survey"), values, unit, findings)
+    parts = wishes_from(data.get("parts", {}), findings)
     if findings:
         raise ScenarioError(findings)
-    return Scenario(values, str(revision), folder)
+    return Scenario(values, str(revision), folder, parts)
 
 
 def _values(given: Any, unit: str, findings: list[tuple[str, str]]) -> dict[str, Any]:
@@ -117,6 +123,35 @@ def _bare(row: Parameter, value: Any, unit: str) -> float:
     if isinstance(value, bool) or not isinstance(value, (int, float)) or not -_ENDLESS < value < _ENDLESS:
         raise ReadError(say("“{value}” is not a number. Write figures, or a text with its unit.", value=_short(value)))
     return value * _MM[unit] if row.kind == LENGTH else value
+
+
+def wishes_from(given: Any, findings: list[tuple[str, str]]) -> Wishes:
+    """Wishes by kinds' ids from parsed JSON; what is wrong is added to ``findings``.
+
+    Whether there are such kinds, and such stock, the core says.
+    """
+    if not isinstance(given, Mapping):
+        findings.append(("parts", "It must be an object of kinds of part and what is wished for each."))
+        return NO_WISHES
+    wishes: dict[str, PartWish] = {}
+    for kind, told in given.items():
+        if not isinstance(told, Mapping):
+            findings.append((f"parts.{kind}", f"It must be an object with {', '.join(WISH_KEYS)}."))
+            continue
+        wrong = list(_wish_findings(kind, told))
+        findings += wrong
+        if not wrong:
+            wishes[kind] = PartWish(**told)
+    return wishes
+
+
+def _wish_findings(kind: str, told: Mapping[str, Any]) -> Iterator[tuple[str, str]]:
+    for key, value in told.items():
+        if key not in WISH_KEYS:
+            yield f"parts.{kind}.{key}", f"It is not a key of a part's wish; known are {', '.join(WISH_KEYS)}."
+        elif not isinstance(value, WISH_KEYS[key]):
+            cure = "is not text. Put it in quotes." if WISH_KEYS[key] is str else "must be true or false."
+            yield f"parts.{kind}.{key}", f"“{_short(value)}” {cure}"
 
 
 def _short(value: Any) -> str:

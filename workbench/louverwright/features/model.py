@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Iterable
+from dataclasses import replace
 from functools import lru_cache
 from pathlib import Path
 
@@ -15,6 +16,7 @@ from ..core.checks import checked_spec
 from ..core.kinds import KINDS
 from ..core.layout import layout
 from ..core.parameters import PAPER, PARAMETERS, TEXT
+from ..core.part_wish import LEFT_OUT, NO_WISH, PartWish, Wishes
 from ..core.spec import Spec, SpecError, make_spec
 from ..core.stock import StockListError
 from ..places import stock_list
@@ -36,8 +38,27 @@ def folder_of_document(document: FreeCAD.Document) -> Path | None:
     return Path(document.FileName).parent if document.FileName else None
 
 
+def owned_by(vent: FreeCAD.DocumentObject, mark: str) -> list[FreeCAD.DocumentObject]:
+    """The objects with property ``mark`` that belong to the vent."""
+    return [obj for obj in vent.Document.Objects
+            if mark in obj.PropertiesList and "Vent" in obj.PropertiesList and obj.Vent == vent]
+
+
+def wishes_of(vent: FreeCAD.DocumentObject) -> Wishes:
+    """What the user wishes for single kinds of the vent's parts; of copies of a part the first counts."""
+    found: dict[str, PartWish] = {}
+    for part in owned_by(vent, "KindId"):
+        found.setdefault(part.KindId, wish_of(part))
+    return {kind: wish for kind, wish in found.items() if wish != NO_WISH}
+
+
+def wish_of(part: FreeCAD.DocumentObject) -> PartWish:
+    """What the user wishes for one kind; one of a document from before there were wishes has none."""
+    return PartWish(getattr(part, "OwnStock", "").strip(), getattr(part, "Note", "").strip(), getattr(part, "LeftOut", False))
+
+
 def spec_of(vent: FreeCAD.DocumentObject) -> Spec:
-    """The checked spec of a vent's properties, all that only stands on paper at its default.
+    """The checked spec of a vent's properties and of its parts' wishes, all that only stands on paper at its default.
 
     So a change of such a value lays nothing out anew; but each must be right by itself.  Raises one of ``REFUSALS``.
     """
@@ -45,19 +66,22 @@ def spec_of(vent: FreeCAD.DocumentObject) -> Spec:
     values = values_of(vent)
     stock = stock_list(values["stock_list"] or "us", folder_of_document(vent.Document))
     make_spec(values, stock)
-    return checked_spec({**values, **WORDS}, stock)
+    shaping = {kind: replace(wish, note="") for kind, wish in wishes_of(vent).items()}
+    return checked_spec({**values, **WORDS}, stock, shaping)
 
 
-def content_key(parts: Iterable[VentPart]) -> str:
-    """A digest of all that the shape and the properties of these parts are made from."""
+def content_key(parts: Iterable[VentPart], left_out: bool = False) -> str:
+    """A digest of all that shape and properties of these parts are made from; ``left_out`` tells why there are none."""
     told = [(part.mark, part.stock.name, part.board, [(piece.id, piece.placement) for piece in part.pieces])
             for part in parts]
-    return hashlib.sha256(repr((SHAPE_FORMAT, told)).encode("utf-8")).hexdigest()[:16]
+    made_from = (SHAPE_FORMAT, told, LEFT_OUT) if left_out else (SHAPE_FORMAT, told)
+    return hashlib.sha256(repr(made_from).encode("utf-8")).hexdigest()[:16]
 
 
 @lru_cache(maxsize=16)
 def keys_of(spec: Spec) -> dict[str, str]:
     """The content key of every kind, by its id; under "" that of the whole vent."""
     assembly = layout(spec)
-    keys = {kind.id: content_key(assembly.of_kind(kind.id)) for kind in KINDS}
+    left_out = {part.kind.id for part in assembly.left_out}
+    keys = {kind.id: content_key(assembly.of_kind(kind.id), kind.id in left_out) for kind in KINDS}
     return {**keys, "": hashlib.sha256("".join(keys.values()).encode("ascii")).hexdigest()[:16]}

@@ -12,9 +12,10 @@ from collections.abc import Sequence
 import FreeCAD
 import Part
 
-from ..core.assembly import Part as VentPart
+from ..core.assembly import Assembly
 from ..core.kinds import Kind, spoken
 from ..core.layout import layout
+from ..core.part_wish import PartWish
 from .hooks import announce
 from .language import tr
 from .model import REFUSALS, keys_of, spec_of
@@ -22,7 +23,19 @@ from .properties import Row, ensure, result_row
 from .proxy import Proxy
 from .shapes import freecad_placement, piece_shapes
 
-GROUP = "Part"
+GROUP, WISH_GROUP = "Part", "Part, yours to set"
+#: What stands beside a left-out kind in the tree, where others have their marks.
+LEFT_OUT_WORDS = "left out"
+#: What the user may set; they outlive every rebuild, and times when the vent does not have the kind.
+WISH_ROWS: tuple[Row, ...] = (
+    Row("App::PropertyString", "OwnStock", WISH_GROUP, "Stock for this kind of part alone, by its name in the vent's stock "
+        "list: another wood or length of the form and the size of the vent's own. Empty: the vent's."),
+    Row("App::PropertyString", "Note", WISH_GROUP, "A note for the shop, printed on the part's sheet and in the cut list."),
+    Row("App::PropertyBool", "LeftOut", WISH_GROUP, "Not made here: bought, used again, or not wanted. Its pieces are in no "
+        "model, count or weight, the report lists it as left out, and its neighbours stay as they are."),
+)
+#: A change of these changes the vent.
+SHAPING = ("OwnStock", "LeftOut")
 ROWS: tuple[Row, ...] = (
     result_row("App::PropertyString", "KindId", GROUP, "The kind of part, as reports and references call it."),
     result_row("App::PropertyInteger", "Number", GROUP, "The kind's number in its stage's marks."),
@@ -34,6 +47,7 @@ ROWS: tuple[Row, ...] = (
     result_row("App::PropertyPlacementList", "Placements", GROUP, "Where each piece's board frame stands in the vent."),
     result_row("App::PropertyLinkHidden", "Vent", GROUP, "The vent that the part belongs to.", True),
     result_row("App::PropertyString", "ContentKey", GROUP, "What the shape was made from.", True),
+    result_row("App::PropertyString", "WishKey", GROUP, "The wish that the last recompute found.", True),
 )
 
 
@@ -52,14 +66,25 @@ class PartKind(Proxy):
         if obj.Vent is None:
             raise LostPart(tr("“{name}” belongs to no vent any more and keeps its last shape. Delete it, or copy whole "
                                "vents only.", name=obj.Label))
+        obj.WishKey = wish_key(obj)
         try:
             spec = spec_of(obj.Vent)
         except REFUSALS:
             return
         key = keys_of(spec)[obj.KindId]
         if key != obj.ContentKey:
-            fill(obj, layout(spec).of_kind(obj.KindId))
+            fill(obj, layout(spec))
             obj.ContentKey = key
+
+    def onChanged(self, obj: FreeCAD.DocumentObject, name: str) -> None:
+        """Has the vent look again when a wish has changed, so that one recompute does it all.
+
+        FreeCAD sets a property that has an expression anew each time, with the same value.
+        """
+        if name not in SHAPING or obj.Document.Restoring or obj.Document.Transacting:
+            return
+        if getattr(obj, "Vent", None) is not None and getattr(obj, "WishKey", "") != wish_key(obj):
+            obj.Vent.touch()
 
     def onDocumentRestored(self, obj: FreeCAD.DocumentObject) -> None:
         """Gives a part of an older document what it lacks."""
@@ -70,7 +95,7 @@ class PartKind(Proxy):
 def ensure_part_properties(obj: FreeCAD.DocumentObject) -> None:
     """Every property of a part, new or reopened.  An object that was not touched is not touched afterwards."""
     touched = "Touched" in obj.State
-    for row in ROWS:
+    for row in (*ROWS, *WISH_ROWS):
         ensure(obj, row)
     obj.setEditorMode("Placement", ["ReadOnly"])  # it goes where the vent goes
     if not obj.Label2:
@@ -84,19 +109,32 @@ def marks_text(marks: Sequence[str]) -> str:
     return ", ".join(f"{mark} ×{count}" if count > 1 else mark for mark, count in Counter(marks).items())
 
 
-def fill(obj: FreeCAD.DocumentObject, parts: Sequence[VentPart]) -> None:
-    """Writes the shape and the list properties; an absent kind is hidden, one that comes back is shown.
+def wish_key(obj: FreeCAD.DocumentObject) -> str:
+    """What of the wish for a kind changes the vent, right or wrong."""
+    return " ".join(repr(getattr(obj, name, None)) for name in SHAPING)
 
-    The tree's description names the marks, unless the user has written something else there.
+
+def set_wish(obj: FreeCAD.DocumentObject, wish: PartWish) -> None:
+    """Writes a wish into the properties of a kind's object."""
+    obj.OwnStock, obj.Note, obj.LeftOut = wish.stock_name, wish.note, wish.left_out
+
+
+def fill(obj: FreeCAD.DocumentObject, assembly: Assembly) -> None:
+    """Writes the shape and the list properties; an absent or left-out kind is hidden, one that comes back is shown.
+
+    The tree's description names the marks, or says that the kind is left out, unless the user has written something else
+    there.
     """
+    parts = assembly.of_kind(obj.KindId)
     pieces = [(part, piece) for part in parts for piece in part.pieces]
     if bool(pieces) != bool(obj.Count):
         obj.Visibility = bool(pieces)
     obj.Count = len(pieces)
     obj.Stock = parts[0].stock.name if parts else ""
     marks = [part.mark for part, _ in pieces]
-    if obj.Label2 == marks_text(obj.Marks):
-        obj.Label2 = marks_text(marks)
+    if obj.Label2 in (marks_text(obj.Marks), LEFT_OUT_WORDS):
+        left_out = any(part.kind.id == obj.KindId for part in assembly.left_out)
+        obj.Label2 = LEFT_OUT_WORDS if left_out else marks_text(marks)
     obj.Marks = marks
     obj.Pieces = [piece.id for _, piece in pieces]
     obj.Sizes = [FreeCAD.Vector(*part.board.size) for part, _ in pieces]

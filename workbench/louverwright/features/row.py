@@ -12,6 +12,7 @@ from typing import Any
 import FreeCAD
 import Part
 
+from ..core.part_wish import NO_WISHES, Wishes
 from ..core.row import vents_alike
 from .hooks import announce
 from .language import tr
@@ -26,12 +27,12 @@ ROWS = (
 )
 
 
-def make_row(document: FreeCAD.Document, **parameters: Any) -> FreeCAD.DocumentObject:
+def make_row(document: FreeCAD.Document, parts: Wishes = NO_WISHES, **parameters: Any) -> FreeCAD.DocumentObject:
     """A new vent with links for the others that ``vents`` asks for, recomputed; returns the vent.
 
     Raises SpecError or StockListError, before anything is made, with every reason why it cannot be built.
     """
-    vent = make_vent(document, **parameters)
+    vent = make_vent(document, parts, **parameters)
     update_row(vent)
     return vent
 

@@ -1,8 +1,9 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """The vent in a FreeCAD document: one object with all parameters, three stages in it, one object a kind of part.
 
-The vent's own shape is the compound of all pieces, so that others can use the vent as one thing; it reads only
-its own properties.  Parts read the vent's through a hidden link, which makes no dependency, so there is no cycle.
+The vent's own shape is the compound of all pieces, so that others can use the vent as one thing; it reads its own
+properties, and from its parts what is wished for them.  Parts read the vent's through a hidden link, which makes no
+dependency, so there is no cycle; either touches the other when what that reads has changed.
 """
 
 from __future__ import annotations
@@ -18,13 +19,14 @@ from ..core.figures import figures
 from ..core.kinds import KINDS, STAGES
 from ..core.layout import layout
 from ..core.parameters import PARAMETERS
+from ..core.part_wish import NO_WISH, NO_WISHES, Wishes
 from ..core.roof_planes import RoofError
 from ..core.spec import Spec
 from ..places import stock_list
 from .hooks import announce
 from .language import in_user_words, tr
-from .model import REFUSALS, WORDS, folder_of_document, keys_of, spec_of
-from .part_kind import make_part_kind
+from .model import REFUSALS, WORDS, folder_of_document, keys_of, owned_by, spec_of
+from .part_kind import make_part_kind, set_wish
 from .properties import ensure, ensure_properties, names_of, result_row, set_results, set_values
 from .proxy import Proxy
 from .seat import ensure_seat_properties, moved_by_hand, read_from_roof, take_seat
@@ -130,12 +132,6 @@ def is_vent(obj: FreeCAD.DocumentObject) -> bool:
     return isinstance(getattr(obj, "Proxy", None), Vent)
 
 
-def owned_by(vent: FreeCAD.DocumentObject, mark: str) -> list[FreeCAD.DocumentObject]:
-    """The objects with property ``mark`` that belong to the vent."""
-    return [obj for obj in vent.Document.Objects
-            if mark in obj.PropertiesList and "Vent" in obj.PropertiesList and obj.Vent == vent]
-
-
 def parts_of(vent: FreeCAD.DocumentObject) -> list[FreeCAD.DocumentObject]:
     """The objects of the vent's kinds of part, absent ones too."""
     return owned_by(vent, "KindId")
@@ -176,14 +172,14 @@ def touch_stale(vent: FreeCAD.DocumentObject, spec: Spec) -> None:
 # ---- making and deleting
 
 
-def make_vent(document: FreeCAD.Document, **parameters: Any) -> FreeCAD.DocumentObject:
-    """A new vent with the given parameters (mm, degrees; the others at their defaults), recomputed.
+def make_vent(document: FreeCAD.Document, parts: Wishes = NO_WISHES, **parameters: Any) -> FreeCAD.DocumentObject:
+    """A new vent with the given parameters (mm, degrees; the others at their defaults) and wishes for parts, recomputed.
 
     Raises SpecError or StockListError, before anything is made, with every reason why it cannot be built; an
     unknown parameter is one.
     """
     folder = folder_of_document(document)
-    checked_spec(parameters, stock_list(parameters.get("stock_list") or "us", folder))
+    checked_spec(parameters, stock_list(parameters.get("stock_list") or "us", folder), parts)
     vent = document.addObject("Part::FeaturePython", "Vent")
     vent.addExtension(GROUP_EXTENSION)
     vent.Label = tr("Louvered vent")
@@ -191,6 +187,8 @@ def make_vent(document: FreeCAD.Document, **parameters: Any) -> FreeCAD.Document
     set_values(vent, parameters)
     vent.Proxy = Vent()
     made = [vent, *_make_stages(vent)]
+    for part in parts_of(vent):
+        set_wish(part, parts.get(part.KindId, NO_WISH))
     for obj in made:
         announce(obj)
     document.recompute()

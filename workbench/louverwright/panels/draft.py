@@ -15,6 +15,7 @@ from ..core.cutting import LayoutError
 from ..core.figures import figures
 from ..core.outline import Outline, outlines
 from ..core.parameters import BY_NAME, PAPER, defaults
+from ..core.part_wish import NO_WISHES, Wishes
 from ..core.resolved import resolved
 from ..core.roof_planes import BACK, RIDGE
 from ..core.row import end_distance, positions
@@ -41,12 +42,16 @@ class Outcome:
 
 
 class Draft:
-    """Parameter values (mm, degrees) over the defaults, those that were changed, and texts that could not be read."""
+    """Parameter values (mm, degrees) over the defaults, those that were changed, and texts that could not be read.
 
-    def __init__(self, values: Mapping[str, Any], folder: Path | None = None) -> None:
+    ``parts`` are the vent's wishes for single kinds, which stay as they are.
+    """
+
+    def __init__(self, values: Mapping[str, Any], folder: Path | None = None, parts: Wishes = NO_WISHES) -> None:
         self.values: dict[str, Any] = {**defaults(), **values}
         self.given = dict(values)
         self.folder = folder
+        self.parts = parts
         self.changed: dict[str, Any] = {}
         self.unread: dict[str, str] = {}
         self.seat: Seat | None = None
@@ -120,13 +125,13 @@ class Draft:
     def _plain_spec(self) -> Spec:
         """The spec with all that only stands on paper at its default.  Raises SpecError or StockListError."""
         shaping = {name: value for name, value in self.values.items() if BY_NAME[name].scope != PAPER}
-        return make_spec(shaping, self.stock)
+        return make_spec(shaping, self.stock, self.parts)
 
     def outcome(self) -> Outcome:
         """Checks all values together; texts that could not be read are findings like others."""
         unread = tuple(Finding("unread", name, "", why, "") for name, why in self.unread.items())
         try:
-            spec = checked_spec(self.values, self.stock)
+            spec = checked_spec(self.values, self.stock, self.parts)
         except SpecError as error:
             return Outcome((*unread, *error.findings))
         except StockListError as error:

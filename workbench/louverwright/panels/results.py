@@ -10,6 +10,7 @@ from typing import Any
 from PySide import QtCore, QtGui
 
 from ..core.figures import AREA, LENGTH, OUTPUTS, WEIGHT, air_report
+from ..core.parameters import BY_NAME
 from ..core.sizing import vents_advised, width_from_ridge
 from ..core.spec import Spec
 from ..core.units import LengthStyle, format_angle, format_area, format_length, format_weight
@@ -62,7 +63,7 @@ def findings_html(outcome: Outcome) -> str:
     lines = []
     for finding in outcome.findings:
         sentence = html.escape(translated(finding.sentence))
-        link = f' <a href="{html.escape(finding.field)}">{html.escape(tr("Go there"))}</a>' if finding.field else ""
+        link = f' <a href="{html.escape(finding.field)}">{html.escape(tr("Go there"))}</a>' if finding.field in BY_NAME else ""
         lines.append(f'<p style="color:#b3261e; margin:2px 0">⚠ {sentence}{link}</p>')
     return "".join(lines)
 

@@ -10,8 +10,9 @@ import json
 from collections.abc import Iterator
 from typing import Any
 
-from ..core.compare import ADDED, CHANGED, Gathered, Handed, PartChange
+from ..core.compare import ADDED, CHANGED, MADE_AGAIN, Gathered, Handed, PartChange
 from ..core.fits import fit
+from ..core.kinds import BY_ID
 from .compare_words import (
     NOTHING,
     Pair,
@@ -23,7 +24,7 @@ from .compare_words import (
     summary_lines,
     wood_text,
 )
-from .job import Job, plain
+from .job import Job, plain, wish_record
 from .page import Block, Cell, Column, Heading, Para, Report, Table, Together
 
 FORMAT, FORMAT_VERSION = "louverwright-comparison", 1
@@ -55,6 +56,10 @@ def _summary(pair: Pair) -> Iterator[Block]:
         yield Para(line)
     for line in caution_lines(pair):
         yield Para(line, "caution")
+    if pair.wishes:
+        yield Heading("Set otherwise for single parts", 2, anchor="wishes")
+        yield Table((Column("Part", 2.0), Column("Before", 2.0), Column("After", 2.0)),
+                    tuple((label, old, new) for _, label, old, new in pair.wishes))
     yield Heading("Parameters that changed", 2, anchor="parameters")
     if not pair.parameters:
         yield Para("No parameter changed.")
@@ -106,6 +111,8 @@ def _gathered(pair: Pair) -> Iterator[Block]:
     found = pair.found
     columns = (Column("Mark", 0.8), Column("Part", 3.0), Column("Pieces", 0.7, "right"))
     lists = (("Added", "added", found.added, pair.after), ("Removed", "removed", found.removed, pair.before),
+             *((("Left out now", "left-out", found.left_out, pair.before),) if found.left_out else ()),
+             *((("Made again", "made-again", found.made_again, pair.after),) if found.made_again else ()),
              ("To be cut from new wood", "new-wood", found.to_make, pair.after),
              ("Old pieces left over", "left-over", found.left_over, pair.before))
     for title, anchor, groups, job in lists:
@@ -120,13 +127,15 @@ def screen_lines(pair: Pair) -> tuple[str, ...]:
     """The comparison in a few lines for a terminal."""
     lines = [*summary_lines(pair)]
     lines += [f"{label}: {old} → {new}" for _, label, old, new in pair.parameters if "\n" not in old + new]
-    states = {CHANGED: "changed", ADDED: "added"}
+    states = {CHANGED: "changed", ADDED: "added", MADE_AGAIN: "made again"}
     for state, word in states.items():
         marks = list(dict.fromkeys(piece.new_mark for piece in pair.found.pieces if piece.state == state))
         if marks:
             lines.append(f"{word}: {', '.join(marks)}")
-    removed = [group.part.mark for group in pair.found.removed]
-    return (*lines, f"removed: {', '.join(removed)}") if removed else tuple(lines)
+    for word, groups in (("removed", pair.found.removed), ("left out now", pair.found.left_out)):
+        if groups:
+            lines.append(f"{word}: {', '.join(group.part.mark for group in groups)}")
+    return tuple(lines)
 
 
 # ---- JSON
@@ -146,12 +155,19 @@ def comparison_record(pair: Pair) -> dict[str, Any]:
         "summary": list(summary_lines(pair)), "cautions": list(caution_lines(pair)),
         "parameters": [{"name": name, "old": plain(pair.before.spec.values[name]), "new": plain(pair.after.spec.values[name]),
                         "shown": {"label": label, "old": old, "new": new}} for name, label, old, new in pair.parameters],
+        "part_wishes": [{"kind": kind, "old": wish_record(pair.before.spec.wish(BY_ID[kind])),
+                         "new": wish_record(pair.after.spec.wish(BY_ID[kind])),
+                         "shown": {"label": label, "old": old, "new": new}}
+                        for kind, label, old, new in pair.wishes],
         "pieces": [{"id": p.id, "state": p.state, "old_mark": p.old_mark, "new_mark": p.new_mark, "wood": p.wood,
                     "source": p.source} for p in found.pieces],
         "kept": [_handed(row, pair) for row in found.kept], "recut": [_recut(row, pair) for row in found.recut],
         "changed": [changed_record(change, pair) for change in found.changed],
         "recut_changes": [changed_record(change, pair) for change in found.recut_changes],
         "added": [_group(g, pair.after) for g in found.added], "removed": [_group(g, pair.before) for g in found.removed],
+        "left_out": [_group(g, pair.before) for g in found.left_out],
+        "made_again": [_group(g, pair.after) for g in found.made_again],
+        "left_out_otherwise": [_group(g, pair.after) for g in found.left_out_otherwise],
         "to_make": [_group(g, pair.after) for g in found.to_make],
         "left_over": [_group(g, pair.before) for g in found.left_over],
     }

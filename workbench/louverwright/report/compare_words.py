@@ -10,17 +10,20 @@ from functools import cached_property
 from itertools import groupby
 
 from ..core.assembly import DADO, NOTCH, SHAPED_EDGE, Part
-from ..core.compare import KEEP, NEW, RECUT, Comparison, Handed, PartChange, changed_parameters, compare
+from ..core.compare import KEEP, NEW, RECUT, Comparison, Handed, PartChange, changed_parameters, changed_wishes, compare
 from ..core.fits import fit
 from ..core.geometry import Placement
+from ..core.kinds import BY_ID
 from ..core.measures import ANGLE, ARRIS, BLANK, LENGTH, STOCK, Change, stock_text
 from ..core.parameters import BY_NAME
 from ..core.parameters import STOCK as STOCK_KIND
+from ..core.part_wish import PartWish
 from ..core.saw import SQUARE
 from ..core.solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE
 from .document import parameter_text
 from .job import Job, Writer
 from .joint_words import joint_rows
+from .left_out import kind_text
 from .lettered import SAME_POINT
 from .place_words import part_name
 
@@ -51,6 +54,20 @@ class Pair:
         """Name, label, old and new text of each parameter that differs."""
         return tuple((name, BY_NAME[name].label.capitalize(), *parameter_texts(self, name))
                      for name in changed_parameters(self.before.spec, self.after.spec))
+
+
+    @cached_property
+    def wishes(self) -> tuple[tuple[str, str, str, str], ...]:
+        """Kind id, label, old and new text of what is wished otherwise for a kind."""
+        return tuple((kind, kind_text(BY_ID[kind]), wish_text(old), wish_text(new))
+                     for kind, old, new in changed_wishes(self.before.spec, self.after.spec))
+
+
+def wish_text(wish: PartWish) -> str:
+    """A wish in words."""
+    told = (f"own stock {wish.stock_name}" if wish.stock_name else "", "left out" if wish.left_out else "",
+            f"note: {wish.note}" if wish.note else "")
+    return "; ".join(filter(None, told)) or NOTHING
 
 
 def parameter_texts(pair: Pair, name: str) -> tuple[str, str]:
@@ -118,6 +135,10 @@ def caution_lines(pair: Pair) -> tuple[str, ...]:
     if _renamed(pair.found):
         lines.append("The same mark may mean another piece on the new paper. Strike out the old marks and write the new "
                      "ones before any piece is moved.")
+    if pair.found.left_out_otherwise:
+        lines.append("Left out before and now, but drawn otherwise: "
+                     f"{', '.join(group.part.mark for group in pair.found.left_out_otherwise)}. What was bought or made "
+                     "elsewhere for them may not fit.")
     if pair.found.recut:
         lines.append("A piece is said to come from an old one only where it surely lies within that one, grain along grain; "
                      "the others may still do so: lay them together. Clamp short pieces.")

@@ -1,5 +1,8 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""The cut list as CSV (RFC 4180, with a byte order mark so that spreadsheets read its signs): one row a cut or joint."""
+"""The cut list as CSV (RFC 4180, with a byte order mark so that spreadsheets read its signs): one row a cut or joint.
+
+A part that is left out has one row, after all others.
+"""
 
 from __future__ import annotations
 
@@ -7,11 +10,14 @@ import csv
 import io
 
 from .job import Job
-from .part_sheet import PartSheet, part_sheets
+from .part_sheet import PartSheet, left_out_sheets, part_sheets
 
 HEAD = ("mark", "part", "pieces", "vents", "pieces for all vents", "hand", "stock", "blank", "finished", "grain",
-        "faces out", "where", "weight each", "order of cuts", "meets", "nested setting", "advice", "step", "what",
+        "faces out", "where", "weight each", "order of cuts", "meets", "nested setting", "advice", "note", "step", "what",
         "set or face", "lay or size", "mark at")
+
+#: What stands in place of a cut in the one row of a part that is left out.
+LEFT_OUT = "left out: not made here"
 
 #: A spreadsheet takes a cell that begins with one of these for a formula.
 _FORMULA = ("=", "+", "-", "@", "\t", "\r")
@@ -29,16 +35,23 @@ def to_csv(job: Job) -> str:
     for sheet in part_sheets(job):
         for row in _rows(sheet, job):
             writer.writerow([_safe(cell) for cell in row])
+    for sheet in left_out_sheets(job):
+        writer.writerow([_safe(cell) for cell in (*_head(sheet, job), "", LEFT_OUT, "", "", "")])
     return "\ufeff" + out.getvalue()
 
 
 def _rows(sheet: PartSheet, job: Job) -> list[tuple[str, ...]]:
-    head = (sheet.mark, sheet.name, sheet.count, str(job.vents), str(job.count(sheet.part)), sheet.hand, sheet.stock,
-            sheet.blank, sheet.finished, sheet.grain, sheet.outside, sheet.where, sheet.weight, sheet.order, sheet.meets,
-            sheet.nested, " ".join(sheet.advice))
+    head = _head(sheet, job)
     steps = [(row.number, row.title, row.set_to, row.lay, row.mark_at) for row in sheet.cuts]
     steps += [("", row.name, row.face, row.size, row.position) for row in sheet.joints]
     return [(*head, *step) for step in steps]
+
+
+def _head(sheet: PartSheet, job: Job) -> tuple[str, ...]:
+    """What each row of a part begins with."""
+    return (sheet.mark, sheet.name, sheet.count, str(job.vents), str(job.count(sheet.part)), sheet.hand, sheet.stock,
+            sheet.blank, sheet.finished, sheet.grain, sheet.outside, sheet.where, sheet.weight, sheet.order, sheet.meets,
+            sheet.nested, " ".join(sheet.advice), sheet.note)
 
 
 def _safe(cell: str) -> str:

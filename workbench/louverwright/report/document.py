@@ -29,6 +29,7 @@ from ..core.units import format_angle, format_pitch
 from .blanks import sheet_rows, thickness_rows
 from .board_drawing import board_drawing
 from .job import Job, Writer
+from .left_out import left_out_rows, left_out_words, wish_rows
 from .page import Block, Bullets, Cell, Column, Figure, Heading, Pairs, Para, Report, Row, Table, Together
 from .part_sheet import PartSheet, part_sheets
 from .scribing import SCRIBE_NOTE, scribe_rows, twist_rows, twist_words
@@ -146,17 +147,33 @@ def _cut_list(job: Job) -> Iterator[Block]:
     columns = (Column("Mark", 0.7), Column("Part", 2.2), *pieces, Column("Stock", 2.2),
                Column("Blank L × W × T", 1.9), Column("Weight, each", 0.8, "right"))
     sheets = part_sheets(job)
+    noted = any(sheet.note for sheet in sheets)
+    columns = (*columns, Column("Note", 1.6)) if noted else columns
     yield Heading("Cut list", 1, anchor="cut-list")
     for stage, (_, name) in STAGES.items():
         own = [s for s in sheets if s.part.kind.stage == stage]
-        yield Table(columns, tuple(_cut_list_row(s, job) for s in own), caption=name, note=_total(own, job))
+        yield Table(columns, tuple(_cut_list_row(s, job, noted) for s in own), caption=name, note=_total(own, job))
     yield Para(_grand_total(sheets, job))
+    yield from _left_out(job, pieces)
 
 
-def _cut_list_row(sheet: PartSheet, job: Job) -> tuple[str | Cell, ...]:
-    """A part in the cut list; where there are several vents, its pieces for one and for all."""
+def _left_out(job: Job, pieces: list[Column]) -> Iterator[Block]:
+    """The parts that are drawn but not made here, so that nobody thinks they were forgotten."""
+    rows = left_out_rows(job)
+    if rows:
+        yield Heading("Left out", 2, anchor="left-out")
+        yield Table((Column("Mark", 0.7), Column("Part", 2.2), *pieces, Column("Stock", 2.0),
+                     Column("Finished L × W × T", 2.2), Column("Weight, each", 0.8, "right"), Column("Note", 1.6)),
+                    rows, caption="Not made here")
+        for line in left_out_words(job):
+            yield Para(line, "caution")
+
+
+def _cut_list_row(sheet: PartSheet, job: Job, noted: bool) -> tuple[str | Cell, ...]:
+    """A part in the cut list; pieces for one vent and for all where there are several; a note where any has one."""
     counts = (sheet.count,) if job.vents == 1 else (sheet.count, str(job.count(sheet.part)))
-    return (Cell(sheet.mark, bold=True, link=anchor(sheet)), sheet.name, *counts, sheet.stock, sheet.blank, sheet.weight)
+    return (Cell(sheet.mark, bold=True, link=anchor(sheet)), sheet.name, *counts, sheet.stock, sheet.blank, sheet.weight,
+            *((sheet.note,) if noted else ()))
 
 
 def _total(sheets: list[PartSheet], job: Job) -> str:
@@ -298,3 +315,7 @@ def _parameters(job: Job) -> Iterator[Block]:
                  and (values[row.name] or not (row.group == MEASURED or row.name in DROPS.values())))
     yield Para("Parameters that this vent has no use for are left out.", "small")
     yield Pairs(rows, 2)
+    wishes = wish_rows(job)
+    if wishes:
+        yield Table((Column("Part", 3.0), Column("Own stock", 1.6), Column("State", 1.6), Column("Note", 2.6)), wishes,
+                    caption="Set for single parts")

@@ -52,7 +52,7 @@ def _ends(face: GluedFace, part: Part) -> list[str]:
 
 def _in_joint(mate: tuple[str, str], assembly: Assembly) -> bool:
     """True for a partner's face that is the wall or the floor of a lap or a dado."""
-    other = next(part for part in assembly.parts if part.mark == mate[0])
+    other = next(part for part in assembly.whole if part.mark == mate[0])
     return any(cut.kind in (HALF_LAP, DADO) for cut in _cuts(mate[1], other))
 
 

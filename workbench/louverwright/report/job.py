@@ -12,8 +12,9 @@ from typing import Any
 from ..core.assembly import Assembly, Part
 from ..core.dimensions import sizes
 from ..core.figures import figures
-from ..core.layout import layout
+from ..core.layout import layout, wishes_in_use
 from ..core.parameters import BY_NAME
+from ..core.part_wish import LEFT_OUT, NOTE, STOCK, PartWish
 from ..core.row import vents_alike
 from ..core.sizes import Sizes
 from ..core.spec import Spec, vent_values
@@ -129,12 +130,21 @@ def plain(value: Any) -> Any:
     return value
 
 
+def wish_record(wish: PartWish) -> dict[str, Any]:
+    """A wish for a kind of part as JSON has it; own stock as its record."""
+    return {STOCK: plain(wish.stock), NOTE: wish.note, LEFT_OUT: wish.left_out}
+
+
 def fingerprint(spec: Spec) -> str:
     """Eight hexadecimal digits of the SHA-256 of the parameters that shape the vent.
 
     Parameters that only change the paper, the project's name and remarks do not count, so that the same
-    model always has the same fingerprint.
+    model always has the same fingerprint; nor do notes on parts, nor what is wished for parts that the vent does not have.
     """
     values = {name: plain(value) for name, value in vent_values(spec).items() if BY_NAME[name].group != "Job"}
+    wishes = {kind: [plain(wish.stock), wish.left_out] for kind, wish in wishes_in_use(spec).items()
+              if wish.stock or wish.left_out}
+    if wishes:
+        values["parts"] = wishes
     text = json.dumps(values, sort_keys=True, ensure_ascii=False)
     return hashlib.sha256(text.encode("utf-8")).hexdigest()[:8]

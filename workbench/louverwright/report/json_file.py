@@ -14,8 +14,8 @@ from ..core.geometry import Placement, Vec
 from ..core.row import positions
 from ..core.saw import ARRISES, edge_of, end_of, end_spans, setting
 from .document import title_block
-from .job import Job, plain
-from .part_sheet import PartSheet, nested, part_sheets
+from .job import Job, plain, wish_record
+from .part_sheet import PartSheet, left_out_sheets, nested, part_sheets
 
 FORMAT, FORMAT_VERSION = "louverwright-cuts", 1
 
@@ -32,9 +32,11 @@ def cuts_record(job: Job) -> dict[str, Any]:
         "fingerprint": job.fingerprint, "revision": job.revision, "date": job.date,
         "title_block": dict(title_block(job)),
         "parameters": {name: plain(value) for name, value in job.spec.values.items()},
+        "part_wishes": {kind: wish_record(wish) for kind, wish in job.spec.parts.items()},
         "results": dict(job.figures),
         "vents": job.vents, "positions": list(positions(job.spec)),
         "parts": [_part(sheet, job) for sheet in part_sheets(job)],
+        "left_out": [_part(sheet, job) for sheet in left_out_sheets(job)],
         "joints": [{"first": j.first, "second": j.second, "kind": j.kind, "gap": j.gap} for j in job.assembly.joints],
         "counts": {"parts": len(job.assembly.parts), "pieces": len(job.assembly.pieces)},
         "counts_for_all": {"pieces": sum(job.count(part) for part in job.assembly.parts),
@@ -47,7 +49,7 @@ def _part(sheet: PartSheet, job: Job) -> dict[str, Any]:
     found = nested(part)
     return {
         "mark": part.mark, "kind": part.kind.id, "name": sheet.name, "hand": part.hand, "count": part.count,
-        "count_for_all": job.count(part), "stock": plain(part.stock), "blank": list(part.board.size),
+        "count_for_all": job.count(part), "stock": plain(part.stock), "note": sheet.note, "blank": list(part.board.size),
         "weight_each": part.weight,
         "names": dict(part.names), "cuts": [_cut(cut) for cut in part.board.cuts],
         "arrises": _arrises(part),

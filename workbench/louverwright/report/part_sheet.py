@@ -19,6 +19,7 @@ from ..core.assembly import (
 )
 from ..core.geometry import Vec, dot
 from ..core.marks import mirrors_itself
+from ..core.parameters import BY_NAME
 from ..core.saw import SQUARE, EndSpan, end_of, end_spans, setting, span_at
 from ..core.saying import Text, joined, say
 from ..core.solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE
@@ -86,6 +87,8 @@ class PartSheet:
     name: str
     count: str
     stock: str
+    own_stock: str
+    note: str
     finished: str
     blank: str
     points: str
@@ -108,7 +111,8 @@ class PartSheet:
     @property
     def facts(self) -> tuple[tuple[str, str], ...]:
         """Label and value pairs for the part's block."""
-        rows = [("Stock", self.stock), ("Blank L × W × T", self.blank), ("Arrises", self.points),
+        rows = [("Note", self.note), ("Stock", self.stock), ("Own stock", self.own_stock),
+                ("Blank L × W × T", self.blank), ("Arrises", self.points),
                 ("Grain", self.grain), ("Faces", self.outside), ("Where", self.where), ("Hand", self.hand),
                 ("Order of cuts", self.order), ("Same piece", self.twin), ("Nested setting", self.nested),
                 ("Along the top", self.rafter), ("To scribe", self.scribe), ("Meets", self.meets),
@@ -119,8 +123,18 @@ class PartSheet:
 @lru_cache(maxsize=8)
 def part_sheets(job: Job) -> tuple[PartSheet, ...]:
     """Every part of the job's assembly, in the order of its kinds."""
+    return _sheets(job.assembly.parts, job)
+
+
+@lru_cache(maxsize=8)
+def left_out_sheets(job: Job) -> tuple[PartSheet, ...]:
+    """Every part that is left out, in the order of its kinds, as it would have to be made."""
+    return _sheets(job.assembly.left_out, job)
+
+
+def _sheets(parts: Iterable[Part], job: Job) -> tuple[PartSheet, ...]:
     meets = _meetings(job.assembly, job.writer)
-    return tuple(_sheet(part, job, meets.get(part.mark, "")) for part in job.assembly.parts)
+    return tuple(_sheet(part, job, meets.get(part.mark, "")) for part in parts)
 
 
 def _sheet(part: Part, job: Job, meets: str) -> PartSheet:
@@ -129,6 +143,7 @@ def _sheet(part: Part, job: Job, meets: str) -> PartSheet:
         *joint_rows(part, write), *(replace(row, sort="marks") for row in seat_rows(part, job)))
     return PartSheet(
         part=part, mark=part.mark, name=part_name(part, job), count=str(part.count), stock=stock_text(part, write),
+        own_stock=own_stock_text(part, spec), note=spec.wish(part.kind).note,
         finished=_finished(part, write), blank=write.size(*board.size),
         points=_points(part, write), grain=grain_text(part),
         outside=_outside(part), hand=_hand(part), where=where_text(part, job),
@@ -151,6 +166,13 @@ def stock_text(part: Part, write: Writer) -> Text:
     if board.thickness < stock.thickness - 0.01:
         words.append(say("thicknessed to {thickness}", thickness=write.length(board.thickness)))
     return joined(", ", words)
+
+
+def own_stock_text(part: Part, spec: Spec) -> str:
+    """That the stock was chosen for this kind alone, and what the vent has there; '' for the vent's."""
+    if not spec.wish(part.kind).stock_name:
+        return ""
+    return f"chosen for this part alone; the vent's {BY_NAME[part.kind.stock].label} is {spec.values[part.kind.stock].name}"
 
 
 def _points(part: Part, write: Writer) -> str:
@@ -198,7 +220,7 @@ def _meetings(assembly: Assembly, write: Writer) -> dict[str, str]:
         a, b = assembly.part_of(joint.first).mark, assembly.part_of(joint.second).mark
         for mine, other in ((a, b), (b, a)):
             found.setdefault(mine, {}).setdefault((joint.kind, joint.gap), set()).add(other)
-    order = {part.mark: i for i, part in enumerate(assembly.parts)}
+    order = {part.mark: i for i, part in enumerate(assembly.whole)}
     words = {"bearing": "bears on", "glued": "glued to", "clearance": "clear of", "line contact": "just meets"}
     out = {}
     for mark, groups in found.items():

@@ -55,7 +55,8 @@ def _sided(part: Part, job: Job) -> str:
     name, plan = part.kind.name, job.sizes.plan
     own = {_sort(job, piece.side) for piece in part.pieces}
     if "gable side" not in name and "eave side" not in name:
-        every = {_sort(job, piece.side) for each in job.assembly.of_kind(part.kind.id) for piece in each.pieces}
+        every = {_sort(job, piece.side) for each in job.assembly.whole if each.kind == part.kind
+                 for piece in each.pieces}
         return name if len(own) > 1 or own == every or part.kind.id in SIDELESS else f"{name}, {own.pop()} side"
     if own == {"diagonal"}:
         return name.replace("eave side", "diagonal side").replace("gable side", "diagonal side")
@@ -201,7 +202,7 @@ def _numbers(part: Part, job: Job) -> str:
     """Which pieces of several that stand side by side: counted from the left, as seen from outside."""
     family = next((kinds for kinds in SIDE_BY_SIDE if part.kind.id in kinds), ())
     rows: dict[int, list[tuple[float, str]]] = {}
-    for each in (each for kind in family for each in job.assembly.of_kind(kind)):
+    for each in (each for each in job.assembly.whole if each.kind.id in family):
         for piece in each.pieces:
             rows.setdefault(piece.side, []).append((_along(piece, each, job), each.mark))
     told: dict[str, list[int]] = {}

@@ -77,7 +77,7 @@ def seats(part: Part, assembly: Assembly) -> tuple[Seat, ...]:
     if part.kind.id != "roof.gable.stile":
         return ()
     own = part.pieces[0]
-    pieces = {piece.id: piece for piece in assembly.pieces}
+    pieces = {piece.id: piece for each in assembly.whole for piece in each.pieces}
     ids = {id for joint in assembly.joints for id in (joint.first, joint.second) if own.id in (joint.first, joint.second)}
     slats = [pieces[id] for id in ids if pieces[id].kind == "roof.gable.slat"]
     return tuple(_seat(part, slat, assembly.part_of(slat.id)) for slat in sorted(slats, key=lambda slat: slat.index))

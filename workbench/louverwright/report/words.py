@@ -9,6 +9,7 @@ from ..core.kinds import STAGES
 from ..core.sizing import vents_advised
 from ..core.units import rounded
 from .job import Job
+from .left_out import marks_left_out
 from .part_sheet import part_sheets
 
 CAUTIONS = (
@@ -86,6 +87,8 @@ def advice_lines(job: Job) -> tuple[str, ...]:
         lines.append(f"If the pitch is off by {write.angle(spec.pitch_error)} the foot opens {write.length(worst)}, "
                      f"more than the cladding's clearance of {write.length(spec.cladding_clearance)}: measure again.")
     lines += _nose_advice(job)
+    if job.assembly.left_out:
+        lines.append(f"Left out, not made here: {marks_left_out(job)}. See “Left out” after the cut list.")
     lines.append("The base stands on its soles; flash it to the covering at least "
                  f"{write.length(100.0 if write.style.system == 'mm' else 101.6)} up the cladding.")
     return tuple(lines)
