@@ -68,6 +68,10 @@
         <translation>Une humidité de « {moisture} » n'est pas entre 0 et {wettest:g} % de la masse anhydre. Donnez-la sous forme de nombre.</translation>
     </message>
     <message>
+        <source>A note for the shop, printed on the part's sheet and in the cut list.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>A part came out wrong</source>
         <translation>Une pièce est ratée</translation>
     </message>
@@ -130,6 +134,10 @@
     <message>
         <source>Angles ({angles}) and rise over run ({lengths}) are both given, and they may disagree. Give one kind.</source>
         <translation>Des angles ({angles}) et un rapport hauteur sur longueur ({lengths}) sont donnés ensemble et peuvent se contredire. Donnez une seule sorte.</translation>
+    </message>
+    <message>
+        <source>Area of the opening in plan, without what is left standing; of one vent, and of several the least.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Area of the opening in the roof, level; ridge board and rafters that stay take from it.</source>
@@ -264,8 +272,16 @@
         <translation>Choisissez parmi : {names}.</translation>
     </message>
     <message>
+        <source>Choose one of: {parts}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Choose other stock or a smaller vent.</source>
         <translation>Choisissez un autre bois ou un lanterneau plus petit.</translation>
+    </message>
+    <message>
+        <source>Choose stock of that form and size, or change the vent's {parameter} instead, for the layout is made from it.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Choose the other cladding, or other stock.</source>
@@ -402,6 +418,10 @@
     <message>
         <source>Cut report</source>
         <translation>Rapport de coupe</translation>
+    </message>
+    <message>
+        <source>Cut the rough opening for the selected vent into the roof that it stands on; the roof itself is kept, and hidden.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Dado depth</source>
@@ -576,6 +596,10 @@
         <translation>Section libre</translation>
     </message>
     <message>
+        <source>Free area of one vent's louvers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Free area wanted from this vent; 0 where no target is set.</source>
         <translation>Section libre voulue de ce lanterneau ; 0 si aucune n'est fixée.</translation>
     </message>
@@ -744,6 +768,14 @@
         <translation>Arêtiers, empannons et chevrons.</translation>
     </message>
     <message>
+        <source>How deep the opening is cut under the roof's surface, plumb. 0: through the roof's own thickness, 600 mm at most.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How deep the opening is cut, plumb.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>How far legs and soles sit below the roof's finished surface, square to the slope: 0 on the covering, the covering's thickness on the deck.</source>
         <translation>De combien pieds et semelles descendent sous la surface finie du toit, d'équerre au versant : 0 sur la couverture, l'épaisseur de la couverture sur le support.</translation>
     </message>
@@ -806,6 +838,10 @@
     <message>
         <source>How planks turn a corner on a square plan: the gable side runs through and the eave side stops against it, or both are mitred. Other plans are always mitred.</source>
         <translation>Comment les planches tournent un angle sur plan carré : le côté pignon passe et le côté égout bute contre lui, ou les deux sont d'onglet. Les autres plans sont toujours d'onglet.</translation>
+    </message>
+    <message>
+        <source>How the opening was cut.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>How the pitch was measured, as it is to stand in the report.</source>
@@ -1056,6 +1092,10 @@
         <translation>Faire un lanterneau à lames dans le document actif, avec ses dimensions dans un panneau et une image dans la vue 3D.</translation>
     </message>
     <message>
+        <source>Make at least one of them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Make fewer vents, or narrower ones.</source>
         <translation>Faites moins de lanterneaux, ou de plus étroits.</translation>
     </message>
@@ -1244,6 +1284,10 @@
         <translation>Aucune dimension n'est donnée : il faut la longueur, la largeur ou l'épaisseur de la pièce finie. Donnez-en une, ou dites que la pièce est perdue.</translation>
     </message>
     <message>
+        <source>Not made here: bought, used again, or not wanted. Its pieces are in no model, count or weight, the report lists it as left out, and its neighbours stay as they are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Notes</source>
         <translation>Remarques</translation>
     </message>
@@ -1300,6 +1344,10 @@
         <translation>Débord</translation>
     </message>
     <message>
+        <source>Own stock of {mark} ({name})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Panel clearance</source>
         <translation>Jeu du panneau</translation>
     </message>
@@ -1334,6 +1382,10 @@
     <message>
         <source>Pieces</source>
         <translation>Pièces</translation>
+    </message>
+    <message>
+        <source>Pieces of the parts that are left out: not made here, and in no other count.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Pieces to cut for all vents on the ridge.</source>
@@ -1512,6 +1564,10 @@
         <translation>Révision du modèle, telle qu'elle figure dans le cartouche du rapport.</translation>
     </message>
     <message>
+        <source>Ridge boards, rafters and others that are drawn and must not be cut: each takes away what lies plumb over or under it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Ridge cap height</source>
         <translation>Hauteur de la faîtière</translation>
     </message>
@@ -1602,6 +1658,10 @@
     <message>
         <source>Roof form</source>
         <translation>Forme du toit</translation>
+    </message>
+    <message>
+        <source>Roof opening</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Roof opening area</source>
@@ -2000,6 +2060,10 @@
         <translation>Bois</translation>
     </message>
     <message>
+        <source>Stock for this kind of part alone, by its name in the vent's stock list: another wood or length of the form and the size of the vent's own. Empty: the vent's.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Stock list</source>
         <translation>Liste des bois</translation>
     </message>
@@ -2038,6 +2102,10 @@
     <message>
         <source>Take fewer slats, a steeper slat or a deeper panel.</source>
         <translation>Prenez moins de lames, une lame plus raide ou un panneau plus profond.</translation>
+    </message>
+    <message>
+        <source>Take it away: the list has no stock of this part's form and size.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Take the cap away under the vent and set its height to 0, or choose wider frame stock.</source>
@@ -2086,6 +2154,10 @@
     <message>
         <source>The answer is written, but this system has no viewer for it:</source>
         <translation>La réponse est écrite, mais ce système n'a pas de visionneuse pour elle :</translation>
+    </message>
+    <message>
+        <source>The clear opening against the louvers.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The comparison could not be written to this folder:</source>
@@ -2138,6 +2210,10 @@
     <message>
         <source>The objects that the roof is read from.</source>
         <translation>Les objets sur lesquels le toit est lu.</translation>
+    </message>
+    <message>
+        <source>The opening of another vent that was cut into the same roof before this one.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The parts cannot be listed.</source>
@@ -2232,6 +2308,10 @@
         <translation>Le lanterneau ne peut pas être écarté en pièces.</translation>
     </message>
     <message>
+        <source>The vent that the opening is cut for, with all others of its row.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The vent that the part belongs to.</source>
         <translation>Le lanterneau auquel la pièce appartient.</translation>
     </message>
@@ -2252,6 +2332,10 @@
         <translation>L'axe du lanterneau serait à {past:.0f} mm au-delà du bout du faîtage, long de {total:.0f} mm. Entrez une distance ({end}) qui reste sur le faîtage.</translation>
     </message>
     <message>
+        <source>The wish that the last recompute found.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>They are not the parts of a report.</source>
         <translation>Ce ne sont pas les pièces d'un rapport.</translation>
     </message>
@@ -2262,6 +2346,10 @@
     <message>
         <source>Thickness</source>
         <translation>Épaisseur</translation>
+    </message>
+    <message>
+        <source>Thickness of the ridge board under the opening, which is never cut. 0: none. A vent on one slope has none.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Thickness of the {stock}, as measured.</source>
@@ -2360,6 +2448,10 @@
         <translation>Poids de l'étage à lames.</translation>
     </message>
     <message>
+        <source>Weight of the parts that are left out, as drawn; no other weight has it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Weight of the roof stage, without its covering.</source>
         <translation>Poids de l'étage du toit, sans sa couverture.</translation>
     </message>
@@ -2396,6 +2488,10 @@
         <translation>Ce dont la forme a été faite.</translation>
     </message>
     <message>
+        <source>What was hidden when the opening was made.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What was picked has been deleted. Pick the roof again.</source>
         <translation>Ce qui était choisi a été supprimé. Choisissez le toit de nouveau.</translation>
     </message>
@@ -2422,6 +2518,10 @@
     <message>
         <source>Whether a side or a corner of the plan looks along the ridge.</source>
         <translation>Si c'est un côté ou un angle du plan qui regarde le long du faîtage.</translation>
+    </message>
+    <message>
+        <source>Whether the ridge board and the boards of RidgeBoards are left standing in the opening, or an opening that would cut one is refused.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Whether the ridge of a gable roof runs along the barn's or across it.</source>
@@ -2772,6 +2872,10 @@
         <translation>côté égout</translation>
     </message>
     <message>
+        <source>every part of the vent is left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>fascia stock</source>
         <translation>bois des bandeaux</translation>
     </message>
@@ -2902,6 +3006,10 @@
     <message>
         <source>it is a {form}, and the use needs a {forms}</source>
         <translation>sa forme est {form}, et l'emploi demande {forms}</translation>
+    </message>
+    <message>
+        <source>it is a {form}, {section}, and the vent is laid out from “{usual}”, a {usual_form}, {usual_section}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>it is not measured, and the drops at the other corners mean nothing without it</source>
@@ -3484,6 +3592,10 @@
         <translation>il n'y a pas de place pour elle entre les semelles et la traverse haute</translation>
     </message>
     <message>
+        <source>there is no such kind of part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>there is no {element} any more. Pick the roof again.</source>
         <translation>il n'y a plus de {element}. Choisissez le toit de nouveau.</translation>
     </message>
@@ -3788,6 +3900,10 @@
         <translation>« {mark} » est ratée dans toutes ses pièces. Nommez seulement d'autres pièces déjà coupées.</translation>
     </message>
     <message>
+        <source>“{mark}” is left out of this vent: it is not made here. Choose one of: {parts}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>“{mark}” is not a mark of this vent. Choose one of: {parts}.</source>
         <translation>« {mark} » n'est pas un repère de ce lanterneau. Choisissez parmi : {parts}.</translation>
     </message>
@@ -3887,8 +4003,16 @@
         <translation>Un meneau ; automatique : là où la largeur libre dépasse la portée des lames.</translation>
     </message>
     <message>
+        <source>A note for the shop, printed on the part's sheet and in the cut list.</source>
+        <translation type="unfinished">A note for the shop, printed on the part's sheet and in the cut list.</translation>
+    </message>
+    <message>
         <source>Air</source>
         <translation>Air</translation>
+    </message>
+    <message>
+        <source>Area of the opening in plan, without what is left standing; of one vent, and of several the least.</source>
+        <translation type="unfinished">Area of the opening in plan, without what is left standing; of one vent, and of several the least.</translation>
     </message>
     <message>
         <source>Area of the opening in the roof, level; ridge board and rafters that stay take from it.</source>
@@ -3983,6 +4107,10 @@
         <translation>Cadre</translation>
     </message>
     <message>
+        <source>Free area of one vent's louvers.</source>
+        <translation type="unfinished">Free area of one vent's louvers.</translation>
+    </message>
+    <message>
         <source>Free area wanted from this vent; 0 where no target is set.</source>
         <translation>Section libre voulue de ce lanterneau ; 0 si aucune n'est fixée.</translation>
     </message>
@@ -4051,6 +4179,14 @@
         <translation>Arêtiers, empannons et chevrons. Vide : le bois usuel de la liste pour cet emploi.</translation>
     </message>
     <message>
+        <source>How deep the opening is cut under the roof's surface, plumb. 0: through the roof's own thickness, 600 mm at most.</source>
+        <translation type="unfinished">How deep the opening is cut under the roof's surface, plumb. 0: through the roof's own thickness, 600 mm at most.</translation>
+    </message>
+    <message>
+        <source>How deep the opening is cut, plumb.</source>
+        <translation type="unfinished">How deep the opening is cut, plumb.</translation>
+    </message>
+    <message>
         <source>How far legs and soles sit below the roof's finished surface, square to the slope: 0 on the covering, the covering's thickness on the deck. 0 mm to 300 mm.</source>
         <translation>De combien pieds et semelles descendent sous la surface finie du toit, d'équerre au versant : 0 sur la couverture, l'épaisseur de la couverture sur le support. de 0 mm à 300 mm.</translation>
     </message>
@@ -4113,6 +4249,10 @@
     <message>
         <source>How planks turn a corner on a square plan: the gable side runs through and the eave side stops against it, or both are mitred. Other plans are always mitred.</source>
         <translation>Comment les planches tournent un angle sur plan carré : le côté pignon passe et le côté égout bute contre lui, ou les deux sont d'onglet. Les autres plans sont toujours d'onglet.</translation>
+    </message>
+    <message>
+        <source>How the opening was cut.</source>
+        <translation type="unfinished">How the opening was cut.</translation>
     </message>
     <message>
         <source>How the pitch was measured, as it is to stand in the report.</source>
@@ -4283,6 +4423,10 @@
         <translation>Section libre voulue de chaque lanterneau, en mètres carrés. de 0.0 à 100.0. 0: d'après le sol ou la largeur du bâtiment, si l'un est donné.</translation>
     </message>
     <message>
+        <source>Not made here: bought, used again, or not wanted. Its pieces are in no model, count or weight, the report lists it as left out, and its neighbours stay as they are.</source>
+        <translation type="unfinished">Not made here: bought, used again, or not wanted. Its pieces are in no model, count or weight, the report lists it as left out, and its neighbours stay as they are.</translation>
+    </message>
+    <message>
         <source>Number of sides of the plan: 4, 6 or 8. 4 to 8.</source>
         <translation>Nombre de côtés du plan : 4, 6 ou 8. de 4 à 8.</translation>
     </message>
@@ -4299,8 +4443,8 @@
         <translation>Papier pour lequel le rapport est mis en page.</translation>
     </message>
     <message>
-        <source>Part</source>
-        <translation>Pièce</translation>
+        <source>Pieces of the parts that are left out: not made here, and in no other count.</source>
+        <translation type="unfinished">Pieces of the parts that are left out: not made here, and in no other count.</translation>
     </message>
     <message>
         <source>Pieces to cut for all vents on the ridge.</source>
@@ -4389,6 +4533,10 @@
     <message>
         <source>Revision of the model, as it stands in the report's title block.</source>
         <translation>Révision du modèle, telle qu'elle figure dans le cartouche du rapport.</translation>
+    </message>
+    <message>
+        <source>Ridge boards, rafters and others that are drawn and must not be cut: each takes away what lies plumb over or under it.</source>
+        <translation type="unfinished">Ridge boards, rafters and others that are drawn and must not be cut: each takes away what lies plumb over or under it.</translation>
     </message>
     <message>
         <source>Ridge piece of a rectangle's or a gable's roof. Empty: the list's usual stock for this use.</source>
@@ -4499,12 +4647,20 @@
         <translation>Bois</translation>
     </message>
     <message>
+        <source>Stock for this kind of part alone, by its name in the vent's stock list: another wood or length of the form and the size of the vent's own. Empty: the vent's.</source>
+        <translation type="unfinished">Stock for this kind of part alone, by its name in the vent's stock list: another wood or length of the form and the size of the vent's own. Empty: the vent's.</translation>
+    </message>
+    <message>
         <source>Stock list: us, eu, or the path of a list of your own.</source>
         <translation>Liste des bois : us, eu, ou le chemin d'une liste à vous.</translation>
     </message>
     <message>
         <source>Stock that the pieces are cut from.</source>
         <translation>Bois dans lequel les pièces sont coupées.</translation>
+    </message>
+    <message>
+        <source>The clear opening against the louvers.</source>
+        <translation type="unfinished">The clear opening against the louvers.</translation>
     </message>
     <message>
         <source>The kind of part, as reports and references call it.</source>
@@ -4531,6 +4687,10 @@
         <translation>Les objets sur lesquels le toit est lu.</translation>
     </message>
     <message>
+        <source>The opening of another vent that was cut into the same roof before this one.</source>
+        <translation type="unfinished">The opening of another vent that was cut into the same roof before this one.</translation>
+    </message>
+    <message>
         <source>The roof is read again when one of these changes.</source>
         <translation>Le toit est lu de nouveau quand l'un d'eux change.</translation>
     </message>
@@ -4543,6 +4703,10 @@
         <translation>L'étage, tel que les rapports et les renvois le nomment.</translation>
     </message>
     <message>
+        <source>The vent that the opening is cut for, with all others of its row.</source>
+        <translation type="unfinished">The vent that the opening is cut for, with all others of its row.</translation>
+    </message>
+    <message>
         <source>The vent that the part belongs to.</source>
         <translation>Le lanterneau auquel la pièce appartient.</translation>
     </message>
@@ -4553,6 +4717,10 @@
     <message>
         <source>The vent that this one is alike to, the first of the row.</source>
         <translation>Le lanterneau auquel celui-ci est semblable, le premier de la rangée.</translation>
+    </message>
+    <message>
+        <source>The wish that the last recompute found.</source>
+        <translation type="unfinished">The wish that the last recompute found.</translation>
     </message>
     <message>
         <source>Thickest stock that your saw cuts with its blade upright. 20 mm to 300 mm.</source>
@@ -4589,6 +4757,10 @@
     <message>
         <source>Thickness of the rafter stock, as measured. 3 mm to 300 mm. 0: as the stock list says.</source>
         <translation>Épaisseur mesurée (bois des chevrons). de 3 mm à 300 mm. 0: selon la liste des bois.</translation>
+    </message>
+    <message>
+        <source>Thickness of the ridge board under the opening, which is never cut. 0: none. A vent on one slope has none.</source>
+        <translation type="unfinished">Thickness of the ridge board under the opening, which is never cut. 0: none. A vent on one slope has none.</translation>
     </message>
     <message>
         <source>Thickness of the ridge stock, as measured. 3 mm to 300 mm. 0: as the stock list says.</source>
@@ -4655,6 +4827,10 @@
         <translation>Poids de l'étage à lames. En kilogrammes.</translation>
     </message>
     <message>
+        <source>Weight of the parts that are left out, as drawn; no other weight has it. In kg.</source>
+        <translation type="unfinished">Weight of the parts that are left out, as drawn; no other weight has it. En kilogrammes.</translation>
+    </message>
+    <message>
         <source>Weight of the roof stage, without its covering. In kg.</source>
         <translation>Poids de l'étage du toit, sans sa couverture. En kilogrammes.</translation>
     </message>
@@ -4687,6 +4863,10 @@
         <translation>Ce dont la forme a été faite.</translation>
     </message>
     <message>
+        <source>What was hidden when the opening was made.</source>
+        <translation type="unfinished">What was hidden when the opening was made.</translation>
+    </message>
+    <message>
         <source>Where AlongRidge counts from: the middle of the ridge (towards the front), its back end, or its front end, which the vent's +X axis looks at.</source>
         <translation>D'où compte AlongRidge : du milieu du faîtage (vers l'avant), de son bout arrière, ou de son bout avant, que regarde l'axe +X du lanterneau.</translation>
     </message>
@@ -4709,6 +4889,10 @@
     <message>
         <source>Whether a side or a corner of the plan looks along the ridge.</source>
         <translation>Si c'est un côté ou un angle du plan qui regarde le long du faîtage.</translation>
+    </message>
+    <message>
+        <source>Whether the ridge board and the boards of RidgeBoards are left standing in the opening, or an opening that would cut one is refused.</source>
+        <translation type="unfinished">Whether the ridge board and the boards of RidgeBoards are left standing in the opening, or an opening that would cut one is refused.</translation>
     </message>
     <message>
         <source>Whether the ridge of a gable roof runs along the barn's or across it.</source>
@@ -4899,6 +5083,17 @@
     <message>
         <source>Parts and marks</source>
         <translation>Pièces et repères</translation>
+    </message>
+</context>
+<context>
+    <name>Louverwright_RoofOpening</name>
+    <message>
+        <source>Cut the rough opening for the selected vent into the roof that it stands on; the roof itself is kept, and hidden.</source>
+        <translation type="unfinished">Cut the rough opening for the selected vent into the roof that it stands on; the roof itself is kept, and hidden.</translation>
+    </message>
+    <message>
+        <source>Roof opening</source>
+        <translation type="unfinished">Roof opening</translation>
     </message>
 </context>
 <context>

@@ -193,7 +193,7 @@ PARTS_PROVOKED: list[tuple[str, dict[str, Any], dict[str, PartWish], str, str, s
      "Part is “base.leg”: there is no such kind of part. Choose one of: base.leg.gable, base.leg.eave, "),
     ("us", {"width": -1.0}, {"slat": PartWish()}, "no kind", "parts.slat", "there is no such kind of part"),
     ("us", {}, {"base.leg.gable": PartWish("oak")}, "no own stock", "parts.base.leg.gable.stock",
-     "Own stock of B1 (leg, gable side) is “oak”: the stock list “us” has no such item. Choose one of: 2x4"),
+     "Own stock of B1 (Leg, gable side) is “oak”: the stock list “us” has no such item. Choose one of: 2x4"),
     ("us", {"frame_thickness": 37.0}, {"base.leg.gable": PartWish("oak")}, "no own stock", "parts.base.leg.gable.stock",
      "Take it away: the list has no stock of this part's form and size."),
     ("us", {}, {"louver.slat": PartWish("2x4")}, "own stock", "parts.louver.slat.stock",
@@ -201,7 +201,7 @@ PARTS_PROVOKED: list[tuple[str, dict[str, Any], dict[str, PartWish], str, str, s
     ("eu", {}, {"base.rail.top": PartWish("45x145")}, "own stock", "parts.base.rail.top.stock",
      "or change the vent's frame stock instead, for the layout is made from it."),
     ("short", {}, {"base.rail.top": PartWish("short deal")}, "blank", "parts.base.rail.top.stock",
-     "Own stock of B3 (top rail) is “short deal”: B3a (Top rail) must be"),
+     "Own stock of B3 (Top rail) is “short deal”: B3a (Top rail) must be"),
     ("us", {}, {kind.id: PartWish(left_out=True) for kind in KINDS}, "nothing to make", "",
      "every part of the vent is left out. Make at least one of them."),
 ]

@@ -135,7 +135,7 @@ def test_another_section_is_refused_and_the_vent_s_parameter_named() -> None:
         wished(base_leg_gable=PartWish(stock="2x6"))
     (finding,) = refusal.value.findings
     assert finding.sentence == (
-        "Own stock of B1 (leg, gable side) is “2x6”: it is a dimension, 38.1 mm × 139.7 mm, and the vent is laid out from "
+        "Own stock of B1 (Leg, gable side) is “2x6”: it is a dimension, 38.1 mm × 139.7 mm, and the vent is laid out from "
         "“2x4”, a dimension, 38.1 mm × 88.9 mm. Choose stock of that form and size, or change the vent's frame stock instead, "
         "for the layout is made from it.")
     assert finding.key == "parts.base.leg.gable.stock"

@@ -129,7 +129,7 @@ def test_stock_of_another_size_is_refused_and_the_last_model_stays(vent, documen
     before = model(vent)[1:]
     part(vent, LEG).OwnStock = "2x6"
     document.recompute()
-    assert vent.getStatusString().startswith("Own stock of B1 (leg, gable side) is “2x6”: it is a dimension, ")
+    assert vent.getStatusString().startswith("Own stock of B1 (Leg, gable side) is “2x6”: it is a dimension, ")
     assert "change the vent's frame stock instead" in vent.getStatusString()
     assert model(vent)[1:] == before and not_settled(document) == [vent.Name]
     with pytest.raises(SpecError):

@@ -7,7 +7,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from types import MappingProxyType
 
-from .kinds import BY_ID
+from .kinds import BY_ID, spoken
+from .saying import say
 from .stock import Stock, same_section
 
 #: A wish's fields, as scenario files and findings name them.
@@ -73,5 +74,5 @@ def field_words(field: str) -> str:
         return ""
     kind = BY_ID.get(field.removeprefix("parts.").removesuffix(f".{STOCK}"))
     if kind is None:
-        return "Part"
-    return f"Own stock of {kind.mark} ({kind.name[0].lower()}{kind.name[1:]})"
+        return say("Part")
+    return say("Own stock of {mark} ({name})", mark=kind.mark, name=spoken(kind.name))
