@@ -38,7 +38,7 @@ def scenario_of(name: str) -> Scenario:
 
 @lru_cache(maxsize=8)
 def job_of(name: str) -> Job:
-    """The job of a shipped example."""
+    """The job of a shipped example with every part made; what is wished for parts has tests of its own."""
     scenario = scenario_of(name)
     return job_from_values(scenario.values, scenario.revision, scenario.folder)
 

@@ -14,10 +14,11 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from making import EXAMPLES, ROOT, job_of
+from making import EXAMPLES, ROOT, scenario_of
 
 from louverwright.__main__ import BAD_SCENARIO, FAILED, main
 from louverwright.core.parameters import PARAMETERS
+from louverwright.exchange.papers import job_from_values
 from louverwright.exchange.reference import default_text, limits_text, parameters_page, scenario_schema
 
 EXAMPLE = ROOT / "resources" / "examples" / f"{EXAMPLES[0]}.json"
@@ -56,7 +57,8 @@ def run(*arguments: str, folder: Path) -> subprocess.CompletedProcess[str]:
 
 @pytest.mark.parametrize("name", EXAMPLES)
 def test_check_says_what_comes_of_a_good_scenario(name: str, capsys: pytest.CaptureFixture[str]) -> None:
-    job = job_of(name)
+    scenario = scenario_of(name)
+    job = job_from_values(scenario.values, scenario.revision, scenario.folder, parts=scenario.parts)
     assert main(["check", str(EXAMPLE.with_name(f"{name}.json"))]) == 0
     printed = capsys.readouterr()
     assert printed.err == ""
