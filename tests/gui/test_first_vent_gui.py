@@ -1,7 +1,7 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """The way of a new user, from somebody's barn model to a printed report, with a picture of each step.
 
-``resources/documentation/first_vent.sh`` keeps the pictures for the guide.
+``resources/documentation/first-vent.sh`` keeps the pictures for the guide.
 """
 
 from __future__ import annotations

@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# first_vent.sh: makes the pictures of first-vent.md anew, by walking through its steps in the real window
+# first-vent.sh: makes the pictures of first-vent.md anew, by walking through its steps in the real window
 # (tests/gui/test_first_vent_gui.py) and keeping what is on the screen, and a page of the paper that comes out.
 set -euo pipefail
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
@@ -33,8 +33,7 @@ for path in sorted(Path(sys.argv[1]).glob("first_*.png")):
     picture = QtGui.QImage(str(path))
     if picture.width() > 1000:
         picture = picture.scaledToWidth(1000, QtCore.Qt.SmoothTransformation)
-    few = picture.convertToFormat(QtGui.QImage.Format_Indexed8)
     target = Path(sys.argv[2]) / path.name
-    few.save(str(target))
+    picture.convertToFormat(QtGui.QImage.Format_RGB888).save(str(target), "PNG", 0)
     print(target.name, target.stat().st_size // 1024, "kB")
 PYTHON
