@@ -43,9 +43,9 @@ LANGUAGES = {"de": "de_DE", "fr": "fr_FR"}
 #: What the functions are called whose first argument is looked up, and those that make rows of properties.
 SAYING, ROWS = ("say", "tr", "joined"), ("Row", "result_row")
 #: What carries sentences to the user, and so takes none that was not said.
-CARRIERS = ("Finding", "ReadError", "RoofError", "RoofLost", "LostPart", "NewerDocument", "MendError", "PdfError",
-            "SurveyError", "StockListError", "ScenarioError", "PrintWarning", "QLabel", "QPushButton", "QCheckBox", "setText",
-            "setToolTip", "setPlaceholderText", "setWindowTitle", "addRow", "Section")
+CARRIERS = ("Finding", "ReadError", "RoofError", "RoofLost", "LostPart", "NewerDocument", "MendError", "OpeningError",
+            "PdfError", "SurveyError", "StockListError", "ScenarioError", "PrintWarning", "QLabel", "QPushButton", "QCheckBox",
+            "setText", "setToolTip", "setPlaceholderText", "setWindowTitle", "addRow", "Section")
 #: Words that tables hold and sentences take in, and that are looked up where they are shown.
 WORDS = ("left", "right", "diagonal side", "side", "louvers", "throat", "roof opening", MIDDLE, BACK, FRONT)
 
@@ -113,13 +113,23 @@ def told_words() -> Iterator[Text]:
     yield from map(say, (*SIZE_NAMES, *(name.capitalize() for name in SIZE_NAMES), *FORMS, *LENGTH_NAMES.values(), *WORDS))
 
 
+def constants_of(tree: ast.Module) -> dict[str, object]:
+    """The constants of a module by their names, those of one line (``A, B = "a", "b"``) too."""
+    found: dict[str, object] = {}
+    for node in tree.body:
+        if isinstance(node, ast.Assign):
+            names, values = ([*each.elts] if isinstance(each, ast.Tuple) else [each] for each in (node.targets[0], node.value))
+            found.update((name.id, value.value) for name, value in zip(names, values, strict=False)
+                         if isinstance(name, ast.Name) and isinstance(value, ast.Constant))
+    return found
+
+
 def property_rows() -> Iterator[tuple[str, str]]:
     """Group and tooltip of every property that is not one of the tables'."""
     for path, tree in modules():
         if path.parent.name not in ("features", "view"):
             continue
-        constants = {target.id: node.value.value for node in tree.body if isinstance(node, ast.Assign)
-                     for target in node.targets if isinstance(target, ast.Name) and isinstance(node.value, ast.Constant)}
+        constants = constants_of(tree)
         for name, node in calls(tree):
             if name in ROWS and len(node.args) > 3 and isinstance(node.args[3], ast.Constant):
                 group = node.args[2]

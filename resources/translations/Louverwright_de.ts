@@ -69,7 +69,7 @@
     </message>
     <message>
         <source>A note for the shop, printed on the part's sheet and in the cut list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Notiz für die Werkstatt, auf dem Blatt des Teils und in der Schnittliste gedruckt.</translation>
     </message>
     <message>
         <source>A part came out wrong</source>
@@ -137,7 +137,7 @@
     </message>
     <message>
         <source>Area of the opening in plan, without what is left standing; of one vent, and of several the least.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fläche der Öffnung im Grundriss, ohne was darin stehen bleibt; eines Dachreiters, von mehreren die kleinste.</translation>
     </message>
     <message>
         <source>Area of the opening in the roof, level; ridge board and rafters that stay take from it.</source>
@@ -273,7 +273,7 @@
     </message>
     <message>
         <source>Choose one of: {parts}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen Sie eines von: {parts}.</translation>
     </message>
     <message>
         <source>Choose other stock or a smaller vent.</source>
@@ -281,7 +281,7 @@
     </message>
     <message>
         <source>Choose stock of that form and size, or change the vent's {parameter} instead, for the layout is made from it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen Sie Holz dieser Form und Größe, oder ändern Sie stattdessen beim Dachreiter „{parameter}“, denn danach ist er ausgelegt.</translation>
     </message>
     <message>
         <source>Choose the other cladding, or other stock.</source>
@@ -360,6 +360,10 @@
         <translation>Lichte Fuge zwischen den Lamellen, rechtwinklig zu ihnen.</translation>
     </message>
     <message>
+        <source>Clear opening {opening}, louvers {louvers}: {verdict}</source>
+        <translation>Lichte Öffnung {opening}, Lamellen {louvers}: {verdict}</translation>
+    </message>
+    <message>
         <source>Clearances</source>
         <translation>Spielräume</translation>
     </message>
@@ -421,7 +425,19 @@
     </message>
     <message>
         <source>Cut the rough opening for the selected vent into the roof that it stands on; the roof itself is kept, and hidden.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Rohöffnung für den gewählten Dachreiter in das Dach schneiden, auf dem er steht; das Dach selbst bleibt erhalten und wird ausgeblendet.</translation>
+    </message>
+    <message>
+        <source>Cut through the roof, which is drawn without a thickness.</source>
+        <translation>Durch das Dach geschnitten, das ohne Dicke gezeichnet ist.</translation>
+    </message>
+    <message>
+        <source>Cut through the roof, which is {depth} thick, plumb.</source>
+        <translation>Durch das Dach geschnitten, das {depth} dick ist, lotrecht gemessen.</translation>
+    </message>
+    <message>
+        <source>Cut {depth} deep, plumb, as Depth says.</source>
+        <translation>{depth} tief geschnitten, lotrecht, wie Depth sagt.</translation>
     </message>
     <message>
         <source>Dado depth</source>
@@ -597,7 +613,7 @@
     </message>
     <message>
         <source>Free area of one vent's louvers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Freier Querschnitt der Lamellen eines Dachreiters.</translation>
     </message>
     <message>
         <source>Free area wanted from this vent; 0 where no target is set.</source>
@@ -769,11 +785,11 @@
     </message>
     <message>
         <source>How deep the opening is cut under the roof's surface, plumb. 0: through the roof's own thickness, 600 mm at most.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie tief die Öffnung unter die Dachoberfläche geschnitten wird, lotrecht. 0: durch die Dicke des Dachs, höchstens 600 mm.</translation>
     </message>
     <message>
         <source>How deep the opening is cut, plumb.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie tief die Öffnung geschnitten ist, lotrecht.</translation>
     </message>
     <message>
         <source>How far legs and soles sit below the roof's finished surface, square to the slope: 0 on the covering, the covering's thickness on the deck.</source>
@@ -841,7 +857,7 @@
     </message>
     <message>
         <source>How the opening was cut.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie die Öffnung geschnitten wurde.</translation>
     </message>
     <message>
         <source>How the pitch was measured, as it is to stand in the report.</source>
@@ -1093,7 +1109,7 @@
     </message>
     <message>
         <source>Make at least one of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Machen Sie mindestens eines davon.</translation>
     </message>
     <message>
         <source>Make fewer vents, or narrower ones.</source>
@@ -1285,7 +1301,7 @@
     </message>
     <message>
         <source>Not made here: bought, used again, or not wanted. Its pieces are in no model, count or weight, the report lists it as left out, and its neighbours stay as they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird hier nicht gemacht: gekauft, wiederverwendet oder nicht gewünscht. Seine Stücke sind in keinem Modell, keiner Zahl und keinem Gewicht, der Bericht führt es als weggelassen auf, und seine Nachbarn bleiben, wie sie sind.</translation>
     </message>
     <message>
         <source>Notes</source>
@@ -1294,6 +1310,10 @@
     <message>
         <source>Nothing can be said about this part.</source>
         <translation>Über dieses Teil lässt sich nichts sagen.</translation>
+    </message>
+    <message>
+        <source>Nothing is left of the opening: {name} covers it. Set a thinner board, a smaller opening margin, or a wider vent.</source>
+        <translation>Von der Öffnung bleibt nichts: sie ist ganz verdeckt durch {name}. Wählen Sie ein dünneres Brett, einen kleineren Randabstand der Öffnung oder einen breiteren Dachreiter.</translation>
     </message>
     <message>
         <source>Nothing is picked. {needed}.</source>
@@ -1328,8 +1348,16 @@
         <translation>Auf einem gezeichneten Dach: wie weit die Achse des Dachreiters längs des Firsts von dem Ende steht, das FromEnd nennt. Mehrere Dachreiter stehen nach EndDistance.</translation>
     </message>
     <message>
+        <source>Opening</source>
+        <translation>Öffnung</translation>
+    </message>
+    <message>
         <source>Opening margin</source>
         <translation>Randabstand der Öffnung</translation>
+    </message>
+    <message>
+        <source>Opening margin is {margin}: nothing is left of the opening between the legs. Set it below {most}.</source>
+        <translation>Randabstand der Öffnung ist {margin}: zwischen den Stielen bleibt von der Öffnung nichts. Setzen Sie ihn unter {most}.</translation>
     </message>
     <message>
         <source>Overall height</source>
@@ -1345,7 +1373,7 @@
     </message>
     <message>
         <source>Own stock of {mark} ({name})</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigenes Holz von {mark} ({name})</translation>
     </message>
     <message>
         <source>Panel clearance</source>
@@ -1372,6 +1400,10 @@
         <translation>Teil</translation>
     </message>
     <message>
+        <source>Part, yours to set</source>
+        <translation>Teil, von Ihnen zu setzen</translation>
+    </message>
+    <message>
         <source>Parts and marks</source>
         <translation>Teile und Zeichen</translation>
     </message>
@@ -1385,7 +1417,7 @@
     </message>
     <message>
         <source>Pieces of the parts that are left out: not made here, and in no other count.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stücke der Teile, die weggelassen sind: hier nicht gemacht und in keiner anderen Zahl.</translation>
     </message>
     <message>
         <source>Pieces to cut for all vents on the ridge.</source>
@@ -1565,7 +1597,7 @@
     </message>
     <message>
         <source>Ridge boards, rafters and others that are drawn and must not be cut: each takes away what lies plumb over or under it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Firsthölzer, Sparren und anderes, das gezeichnet ist und nicht geschnitten werden darf: jedes nimmt weg, was lotrecht über oder unter ihm liegt.</translation>
     </message>
     <message>
         <source>Ridge cap height</source>
@@ -1661,7 +1693,7 @@
     </message>
     <message>
         <source>Roof opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Dachöffnung</translation>
     </message>
     <message>
         <source>Roof opening area</source>
@@ -2061,7 +2093,7 @@
     </message>
     <message>
         <source>Stock for this kind of part alone, by its name in the vent's stock list: another wood or length of the form and the size of the vent's own. Empty: the vent's.</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz für diese Art von Teil allein, mit seinem Namen in der Holzliste des Dachreiters: ein anderes Holz oder eine andere Länge von Form und Größe des im Dachreiter gewählten. Leer: das des Dachreiters.</translation>
     </message>
     <message>
         <source>Stock list</source>
@@ -2105,7 +2137,7 @@
     </message>
     <message>
         <source>Take it away: the list has no stock of this part's form and size.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nehmen Sie es weg: die Liste hat kein Holz von Form und Größe dieses Teils.</translation>
     </message>
     <message>
         <source>Take the cap away under the vent and set its height to 0, or choose wider frame stock.</source>
@@ -2157,7 +2189,7 @@
     </message>
     <message>
         <source>The clear opening against the louvers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die lichte Öffnung im Vergleich mit den Lamellen.</translation>
     </message>
     <message>
         <source>The comparison could not be written to this folder:</source>
@@ -2166,6 +2198,10 @@
     <message>
         <source>The comparison is written, but this system has no viewer for it:</source>
         <translation>Der Vergleich ist geschrieben, aber dieses System hat kein Anzeigeprogramm dafür:</translation>
+    </message>
+    <message>
+        <source>The description in the tree that the last recompute wrote.</source>
+        <translation>Die Beschreibung im Baum, die die letzte Neuberechnung geschrieben hat.</translation>
     </message>
     <message>
         <source>The edge picked {what}, and has {slope} beside it that looks up: it is no ridge. Pick the ridge, or the slopes on both sides of it.</source>
@@ -2212,8 +2248,20 @@
         <translation>Die Objekte, von denen das Dach abgelesen wird.</translation>
     </message>
     <message>
+        <source>The opening cuts nothing: there is no roof inside the vent's legs, or it is open there already. Move the vent onto the roof, or delete the opening.</source>
+        <translation>Die Öffnung schneidet nichts: innerhalb der Stiele des Dachreiters ist kein Dach, oder es ist dort schon offen. Schieben Sie den Dachreiter auf das Dach, oder löschen Sie die Öffnung.</translation>
+    </message>
+    <message>
         <source>The opening of another vent that was cut into the same roof before this one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Öffnung eines anderen Dachreiters, die vor dieser in dasselbe Dach geschnitten wurde.</translation>
+    </message>
+    <message>
+        <source>The opening would cut {name}, over {lost:.0f} cm² in plan, and that is refused. Set a greater opening margin, move the vent, or have it left standing.</source>
+        <translation>Die Öffnung würde auf {lost:.0f} cm² im Grundriss schneiden, was nicht geschnitten werden darf: {name}. Setzen Sie einen größeren Randabstand der Öffnung, verschieben Sie den Dachreiter, oder lassen Sie es stehen.</translation>
+    </message>
+    <message>
+        <source>The opening would leave nothing of the roof, which is smaller than the opening. Pick the whole roof for the vent, or make the vent narrower.</source>
+        <translation>Die Öffnung ließe nichts vom Dach übrig, das kleiner als die Öffnung ist. Wählen Sie für den Dachreiter das ganze Dach, oder machen Sie den Dachreiter schmaler.</translation>
     </message>
     <message>
         <source>The parts cannot be listed.</source>
@@ -2236,6 +2284,10 @@
         <translation>Der First fällt seiner Länge nach um {tilt:.2f}°; bis {level_ridge:g}° gilt er als waagerecht. Setzen Sie den Dachreiter von Hand auf und geben Sie die Lotmaße an seinen vier Ecken ein, damit seine Füße dem Dach angerissen werden.</translation>
     </message>
     <message>
+        <source>The roof goes on for more than {depth} under the opening, as a building in one solid does: cut so deep, plumb. Depth takes another.</source>
+        <translation>Das Dach geht unter der Öffnung mehr als {depth} weiter, wie bei einem Gebäude aus einem einzigen Körper: so tief geschnitten, lotrecht. Depth nimmt eine andere Tiefe.</translation>
+    </message>
+    <message>
         <source>The roof has more than one ridge of {ridge_length:.0f} mm. Pick the ridge, or the slopes on both sides of it.</source>
         <translation>Das Dach hat mehr als einen First von {ridge_length:.0f} mm. Wählen Sie den First, oder die Dachflächen beiderseits von ihm.</translation>
     </message>
@@ -2254,6 +2306,10 @@
     <message>
         <source>The roof's planes and ridge, by which it is found again.</source>
         <translation>Die Ebenen und der First des Dachs, an denen es wiedergefunden wird.</translation>
+    </message>
+    <message>
+        <source>The roof, or what it stands in, is gone. Pick the roof again with Edit vent.</source>
+        <translation>Das Dach, oder worin es steht, ist nicht mehr da. Wählen Sie das Dach noch einmal mit „Dachreiter ändern“.</translation>
     </message>
     <message>
         <source>The roof, or what it stands in, is gone. Pick the roof again.</source>
@@ -2308,8 +2364,12 @@
         <translation>Der Dachreiter kann nicht auseinandergenommen werden.</translation>
     </message>
     <message>
+        <source>The vent of this opening is gone; the opening keeps its last shape. Choose another vent in the property Vent, or delete the opening, and the roof is shown whole again.</source>
+        <translation>Der Dachreiter dieser Öffnung ist nicht mehr da; die Öffnung behält ihre letzte Form. Wählen Sie einen anderen Dachreiter in der Eigenschaft Vent, oder löschen Sie die Öffnung, und das Dach wird wieder ganz gezeigt.</translation>
+    </message>
+    <message>
         <source>The vent that the opening is cut for, with all others of its row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Dachreiter, für den die Öffnung geschnitten ist, mit allen anderen seiner Reihe.</translation>
     </message>
     <message>
         <source>The vent that the part belongs to.</source>
@@ -2333,7 +2393,7 @@
     </message>
     <message>
         <source>The wish that the last recompute found.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Wunsch, den die letzte Neuberechnung vorfand.</translation>
     </message>
     <message>
         <source>They are not the parts of a report.</source>
@@ -2349,7 +2409,7 @@
     </message>
     <message>
         <source>Thickness of the ridge board under the opening, which is never cut. 0: none. A vent on one slope has none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke des Firstholzes unter der Öffnung, das nie geschnitten wird. 0: keines. Ein Dachreiter auf einer Dachfläche hat keines.</translation>
     </message>
     <message>
         <source>Thickness of the {stock}, as measured.</source>
@@ -2449,7 +2509,7 @@
     </message>
     <message>
         <source>Weight of the parts that are left out, as drawn; no other weight has it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht der weggelassenen Teile, wie gezeichnet; in keinem anderen Gewicht enthalten.</translation>
     </message>
     <message>
         <source>Weight of the roof stage, without its covering.</source>
@@ -2489,7 +2549,7 @@
     </message>
     <message>
         <source>What was hidden when the opening was made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was ausgeblendet wurde, als die Öffnung gemacht wurde.</translation>
     </message>
     <message>
         <source>What was picked has been deleted. Pick the roof again.</source>
@@ -2521,7 +2581,7 @@
     </message>
     <message>
         <source>Whether the ridge board and the boards of RidgeBoards are left standing in the opening, or an opening that would cut one is refused.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob das Firstholz und die Hölzer von RidgeBoards in der Öffnung stehen bleiben, oder eine Öffnung, die eines davon schneiden würde, abgelehnt wird.</translation>
     </message>
     <message>
         <source>Whether the ridge of a gable roof runs along the barn's or across it.</source>
@@ -2873,7 +2933,7 @@
     </message>
     <message>
         <source>every part of the vent is left out</source>
-        <translation type="unfinished"></translation>
+        <translation>jedes Teil des Dachreiters ist weggelassen</translation>
     </message>
     <message>
         <source>fascia stock</source>
@@ -3009,7 +3069,7 @@
     </message>
     <message>
         <source>it is a {form}, {section}, and the vent is laid out from “{usual}”, a {usual_form}, {usual_section}</source>
-        <translation type="unfinished"></translation>
+        <translation>die Form ist {form}, {section}, und der Dachreiter ist nach „{usual}“ ausgelegt, Form {usual_form}, {usual_section}</translation>
     </message>
     <message>
         <source>it is not measured, and the drops at the other corners mean nothing without it</source>
@@ -3106,6 +3166,10 @@
     <message>
         <source>left eave side (+Y)</source>
         <translation>linke Traufseite (+Y)</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>weggelassen</translation>
     </message>
     <message>
         <source>length</source>
@@ -3496,12 +3560,24 @@
         <translation>der Mittelpfosten wird aus {frame_w} breitem Rahmenholz gesägt</translation>
     </message>
     <message>
+        <source>the opening is narrower than the louvers and holds the air back. Set a smaller opening margin, or count on the opening's area.</source>
+        <translation>die Öffnung ist enger als die Lamellen und hält die Luft zurück. Setzen Sie einen kleineren Randabstand der Öffnung, oder rechnen Sie mit der Fläche der Öffnung.</translation>
+    </message>
+    <message>
+        <source>the opening is no narrower than the louvers; narrowest on the air's way: {narrowest}.</source>
+        <translation>die Öffnung ist nicht enger als die Lamellen; engste Stelle auf dem Weg der Luft: {narrowest}.</translation>
+    </message>
+    <message>
         <source>the points and commas in {text} do not fit; write it with one point</source>
         <translation>die Punkte und Kommas in {text} passen nicht zusammen; schreiben Sie es mit einem Punkt</translation>
     </message>
     <message>
         <source>the rafters are only {deepest} deep plumb and would not reach the soffit</source>
         <translation>die Sparren sind lotrecht nur {deepest} hoch und würden die Untersicht nicht erreichen</translation>
+    </message>
+    <message>
+        <source>the ridge board</source>
+        <translation>das Firstholz</translation>
     </message>
     <message>
         <source>the ridge must pass between the legs, {most} from the axis at most</source>
@@ -3593,7 +3669,7 @@
     </message>
     <message>
         <source>there is no such kind of part</source>
-        <translation type="unfinished"></translation>
+        <translation>eine solche Art von Teil gibt es nicht</translation>
     </message>
     <message>
         <source>there is no {element} any more. Pick the roof again.</source>
@@ -3901,7 +3977,7 @@
     </message>
     <message>
         <source>“{mark}” is left out of this vent: it is not made here. Choose one of: {parts}.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{mark}“ ist bei diesem Dachreiter weggelassen: es wird hier nicht gemacht. Wählen Sie eines von: {parts}.</translation>
     </message>
     <message>
         <source>“{mark}” is not a mark of this vent. Choose one of: {parts}.</source>
@@ -3918,6 +3994,10 @@
     <message>
         <source>“{name}” belongs to “{vent}” and follows its parameters. Hide it, or delete the whole vent.</source>
         <translation>„{name}“ gehört zu „{vent}“ und folgt dessen Parametern. Blenden Sie es aus, oder löschen Sie den ganzen Dachreiter.</translation>
+    </message>
+    <message>
+        <source>“{name}” has its opening already: “{opening}”. Change the properties of that, or delete it first.</source>
+        <translation>„{name}“ hat seine Öffnung schon: „{opening}“. Ändern Sie deren Eigenschaften, oder löschen Sie sie zuerst.</translation>
     </message>
     <message>
         <source>“{name}” is a {form}, and the use needs a {forms}. Name another item.</source>
@@ -3952,12 +4032,28 @@
         <translation>„{name}“ ist nicht der Name eines Eintrags. Schreiben Sie ihn als Text.</translation>
     </message>
     <message>
+        <source>“{name}” stands free, so there is no roof to cut. Pick a roof for it with Edit vent, or delete the opening.</source>
+        <translation>„{name}“ steht frei, also gibt es kein Dach zu schneiden. Wählen Sie ihm mit „Dachreiter ändern“ ein Dach, oder löschen Sie die Öffnung.</translation>
+    </message>
+    <message>
         <source>“{name}” stands {times} times in the list. Give each item a name of its own.</source>
         <translation>„{name}“ steht {times}-mal in der Liste. Geben Sie jedem Eintrag einen eigenen Namen.</translation>
     </message>
     <message>
+        <source>“{name}” was taken off RidgeBoards: it is made from this opening, or holds it.</source>
+        <translation>„{name}“ wurde aus RidgeBoards genommen: es ist aus dieser Öffnung gemacht oder enthält sie.</translation>
+    </message>
+    <message>
         <source>“{name}” was written by a newer Louverwright (schema {its}; this one knows {ours}). It keeps its last shape; install the newer Louverwright to change it.</source>
         <translation>„{name}“ wurde von einem neueren Louverwright geschrieben (Schema {its}; dieses kennt {ours}). Es behält seine letzte Form; installieren Sie das neuere Louverwright, um es zu ändern.</translation>
+    </message>
+    <message>
+        <source>“{name}” was written by a newer Louverwright. It keeps its last shape; install the newer Louverwright to change it.</source>
+        <translation>„{name}“ wurde von einem neueren Louverwright geschrieben. Es behält seine letzte Form; installieren Sie das neuere Louverwright, um es zu ändern.</translation>
+    </message>
+    <message>
+        <source>“{name}”, which is not to be cut, has no faces. Take it off the list RidgeBoards, and put the drawn board itself there.</source>
+        <translation>„{name}“, das nicht geschnitten werden soll, hat keine Flächen. Nehmen Sie es aus der Liste RidgeBoards, und setzen Sie das gezeichnete Holz selbst hinein.</translation>
     </message>
     <message>
         <source>“{name}”: one slope of {pitch}.</source>
@@ -4004,7 +4100,7 @@
     </message>
     <message>
         <source>A note for the shop, printed on the part's sheet and in the cut list.</source>
-        <translation type="unfinished">A note for the shop, printed on the part's sheet and in the cut list.</translation>
+        <translation>Eine Notiz für die Werkstatt, auf dem Blatt des Teils und in der Schnittliste gedruckt.</translation>
     </message>
     <message>
         <source>Air</source>
@@ -4012,7 +4108,7 @@
     </message>
     <message>
         <source>Area of the opening in plan, without what is left standing; of one vent, and of several the least.</source>
-        <translation type="unfinished">Area of the opening in plan, without what is left standing; of one vent, and of several the least.</translation>
+        <translation>Fläche der Öffnung im Grundriss, ohne was darin stehen bleibt; eines Dachreiters, von mehreren die kleinste.</translation>
     </message>
     <message>
         <source>Area of the opening in the roof, level; ridge board and rafters that stay take from it.</source>
@@ -4108,7 +4204,7 @@
     </message>
     <message>
         <source>Free area of one vent's louvers.</source>
-        <translation type="unfinished">Free area of one vent's louvers.</translation>
+        <translation>Freier Querschnitt der Lamellen eines Dachreiters.</translation>
     </message>
     <message>
         <source>Free area wanted from this vent; 0 where no target is set.</source>
@@ -4180,11 +4276,11 @@
     </message>
     <message>
         <source>How deep the opening is cut under the roof's surface, plumb. 0: through the roof's own thickness, 600 mm at most.</source>
-        <translation type="unfinished">How deep the opening is cut under the roof's surface, plumb. 0: through the roof's own thickness, 600 mm at most.</translation>
+        <translation>Wie tief die Öffnung unter die Dachoberfläche geschnitten wird, lotrecht. 0: durch die Dicke des Dachs, höchstens 600 mm.</translation>
     </message>
     <message>
         <source>How deep the opening is cut, plumb.</source>
-        <translation type="unfinished">How deep the opening is cut, plumb.</translation>
+        <translation>Wie tief die Öffnung geschnitten ist, lotrecht.</translation>
     </message>
     <message>
         <source>How far legs and soles sit below the roof's finished surface, square to the slope: 0 on the covering, the covering's thickness on the deck. 0 mm to 300 mm.</source>
@@ -4252,7 +4348,7 @@
     </message>
     <message>
         <source>How the opening was cut.</source>
-        <translation type="unfinished">How the opening was cut.</translation>
+        <translation>Wie die Öffnung geschnitten wurde.</translation>
     </message>
     <message>
         <source>How the pitch was measured, as it is to stand in the report.</source>
@@ -4424,7 +4520,7 @@
     </message>
     <message>
         <source>Not made here: bought, used again, or not wanted. Its pieces are in no model, count or weight, the report lists it as left out, and its neighbours stay as they are.</source>
-        <translation type="unfinished">Not made here: bought, used again, or not wanted. Its pieces are in no model, count or weight, the report lists it as left out, and its neighbours stay as they are.</translation>
+        <translation>Wird hier nicht gemacht: gekauft, wiederverwendet oder nicht gewünscht. Seine Stücke sind in keinem Modell, keiner Zahl und keinem Gewicht, der Bericht führt es als weggelassen auf, und seine Nachbarn bleiben, wie sie sind.</translation>
     </message>
     <message>
         <source>Number of sides of the plan: 4, 6 or 8. 4 to 8.</source>
@@ -4439,12 +4535,24 @@
         <translation>Auf einem gezeichneten Dach: wie weit die Achse des Dachreiters längs des Firsts von dem Ende steht, das FromEnd nennt. Mehrere Dachreiter stehen nach EndDistance.</translation>
     </message>
     <message>
+        <source>Opening</source>
+        <translation>Öffnung</translation>
+    </message>
+    <message>
         <source>Paper that the report is laid out for.</source>
         <translation>Papier, für das der Bericht gesetzt wird.</translation>
     </message>
     <message>
+        <source>Part</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>Part, yours to set</source>
+        <translation>Teil, von Ihnen zu setzen</translation>
+    </message>
+    <message>
         <source>Pieces of the parts that are left out: not made here, and in no other count.</source>
-        <translation type="unfinished">Pieces of the parts that are left out: not made here, and in no other count.</translation>
+        <translation>Stücke der Teile, die weggelassen sind: hier nicht gemacht und in keiner anderen Zahl.</translation>
     </message>
     <message>
         <source>Pieces to cut for all vents on the ridge.</source>
@@ -4536,7 +4644,7 @@
     </message>
     <message>
         <source>Ridge boards, rafters and others that are drawn and must not be cut: each takes away what lies plumb over or under it.</source>
-        <translation type="unfinished">Ridge boards, rafters and others that are drawn and must not be cut: each takes away what lies plumb over or under it.</translation>
+        <translation>Firsthölzer, Sparren und anderes, das gezeichnet ist und nicht geschnitten werden darf: jedes nimmt weg, was lotrecht über oder unter ihm liegt.</translation>
     </message>
     <message>
         <source>Ridge piece of a rectangle's or a gable's roof. Empty: the list's usual stock for this use.</source>
@@ -4648,7 +4756,7 @@
     </message>
     <message>
         <source>Stock for this kind of part alone, by its name in the vent's stock list: another wood or length of the form and the size of the vent's own. Empty: the vent's.</source>
-        <translation type="unfinished">Stock for this kind of part alone, by its name in the vent's stock list: another wood or length of the form and the size of the vent's own. Empty: the vent's.</translation>
+        <translation>Holz für diese Art von Teil allein, mit seinem Namen in der Holzliste des Dachreiters: ein anderes Holz oder eine andere Länge von Form und Größe des im Dachreiter gewählten. Leer: das des Dachreiters.</translation>
     </message>
     <message>
         <source>Stock list: us, eu, or the path of a list of your own.</source>
@@ -4660,7 +4768,11 @@
     </message>
     <message>
         <source>The clear opening against the louvers.</source>
-        <translation type="unfinished">The clear opening against the louvers.</translation>
+        <translation>Die lichte Öffnung im Vergleich mit den Lamellen.</translation>
+    </message>
+    <message>
+        <source>The description in the tree that the last recompute wrote.</source>
+        <translation>Die Beschreibung im Baum, die die letzte Neuberechnung geschrieben hat.</translation>
     </message>
     <message>
         <source>The kind of part, as reports and references call it.</source>
@@ -4688,7 +4800,7 @@
     </message>
     <message>
         <source>The opening of another vent that was cut into the same roof before this one.</source>
-        <translation type="unfinished">The opening of another vent that was cut into the same roof before this one.</translation>
+        <translation>Die Öffnung eines anderen Dachreiters, die vor dieser in dasselbe Dach geschnitten wurde.</translation>
     </message>
     <message>
         <source>The roof is read again when one of these changes.</source>
@@ -4704,7 +4816,7 @@
     </message>
     <message>
         <source>The vent that the opening is cut for, with all others of its row.</source>
-        <translation type="unfinished">The vent that the opening is cut for, with all others of its row.</translation>
+        <translation>Der Dachreiter, für den die Öffnung geschnitten ist, mit allen anderen seiner Reihe.</translation>
     </message>
     <message>
         <source>The vent that the part belongs to.</source>
@@ -4720,7 +4832,7 @@
     </message>
     <message>
         <source>The wish that the last recompute found.</source>
-        <translation type="unfinished">The wish that the last recompute found.</translation>
+        <translation>Der Wunsch, den die letzte Neuberechnung vorfand.</translation>
     </message>
     <message>
         <source>Thickest stock that your saw cuts with its blade upright. 20 mm to 300 mm.</source>
@@ -4760,7 +4872,7 @@
     </message>
     <message>
         <source>Thickness of the ridge board under the opening, which is never cut. 0: none. A vent on one slope has none.</source>
-        <translation type="unfinished">Thickness of the ridge board under the opening, which is never cut. 0: none. A vent on one slope has none.</translation>
+        <translation>Dicke des Firstholzes unter der Öffnung, das nie geschnitten wird. 0: keines. Ein Dachreiter auf einer Dachfläche hat keines.</translation>
     </message>
     <message>
         <source>Thickness of the ridge stock, as measured. 3 mm to 300 mm. 0: as the stock list says.</source>
@@ -4828,7 +4940,7 @@
     </message>
     <message>
         <source>Weight of the parts that are left out, as drawn; no other weight has it. In kg.</source>
-        <translation type="unfinished">Weight of the parts that are left out, as drawn; no other weight has it. In Kilogramm.</translation>
+        <translation>Gewicht der weggelassenen Teile, wie gezeichnet; in keinem anderen Gewicht enthalten. In Kilogramm.</translation>
     </message>
     <message>
         <source>Weight of the roof stage, without its covering. In kg.</source>
@@ -4864,7 +4976,7 @@
     </message>
     <message>
         <source>What was hidden when the opening was made.</source>
-        <translation type="unfinished">What was hidden when the opening was made.</translation>
+        <translation>Was ausgeblendet wurde, als die Öffnung gemacht wurde.</translation>
     </message>
     <message>
         <source>Where AlongRidge counts from: the middle of the ridge (towards the front), its back end, or its front end, which the vent's +X axis looks at.</source>
@@ -4892,7 +5004,7 @@
     </message>
     <message>
         <source>Whether the ridge board and the boards of RidgeBoards are left standing in the opening, or an opening that would cut one is refused.</source>
-        <translation type="unfinished">Whether the ridge board and the boards of RidgeBoards are left standing in the opening, or an opening that would cut one is refused.</translation>
+        <translation>Ob das Firstholz und die Hölzer von RidgeBoards in der Öffnung stehen bleiben, oder eine Öffnung, die eines davon schneiden würde, abgelehnt wird.</translation>
     </message>
     <message>
         <source>Whether the ridge of a gable roof runs along the barn's or across it.</source>
@@ -5089,11 +5201,11 @@
     <name>Louverwright_RoofOpening</name>
     <message>
         <source>Cut the rough opening for the selected vent into the roof that it stands on; the roof itself is kept, and hidden.</source>
-        <translation type="unfinished">Cut the rough opening for the selected vent into the roof that it stands on; the roof itself is kept, and hidden.</translation>
+        <translation>Die Rohöffnung für den gewählten Dachreiter in das Dach schneiden, auf dem er steht; das Dach selbst bleibt erhalten und wird ausgeblendet.</translation>
     </message>
     <message>
         <source>Roof opening</source>
-        <translation type="unfinished">Roof opening</translation>
+        <translation>Dachöffnung</translation>
     </message>
 </context>
 <context>

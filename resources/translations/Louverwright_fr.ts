@@ -69,7 +69,7 @@
     </message>
     <message>
         <source>A note for the shop, printed on the part's sheet and in the cut list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une note pour l'atelier, imprimée sur la feuille de la pièce et dans la liste de débit.</translation>
     </message>
     <message>
         <source>A part came out wrong</source>
@@ -137,7 +137,7 @@
     </message>
     <message>
         <source>Area of the opening in plan, without what is left standing; of one vent, and of several the least.</source>
-        <translation type="unfinished"></translation>
+        <translation>Surface de l'ouverture en plan, sans ce qui y reste debout ; celle d'un lanterneau, et de plusieurs la plus petite.</translation>
     </message>
     <message>
         <source>Area of the opening in the roof, level; ridge board and rafters that stay take from it.</source>
@@ -273,7 +273,7 @@
     </message>
     <message>
         <source>Choose one of: {parts}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisissez parmi : {parts}.</translation>
     </message>
     <message>
         <source>Choose other stock or a smaller vent.</source>
@@ -281,7 +281,7 @@
     </message>
     <message>
         <source>Choose stock of that form and size, or change the vent's {parameter} instead, for the layout is made from it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisissez un bois de cette forme et de cette dimension, ou changez plutôt « {parameter} » du lanterneau, car c'est d'après lui qu'il est disposé.</translation>
     </message>
     <message>
         <source>Choose the other cladding, or other stock.</source>
@@ -360,6 +360,10 @@
         <translation>Jour libre entre les lames, d'équerre sur elles.</translation>
     </message>
     <message>
+        <source>Clear opening {opening}, louvers {louvers}: {verdict}</source>
+        <translation>Ouverture libre {opening}, lames {louvers} : {verdict}</translation>
+    </message>
+    <message>
         <source>Clearances</source>
         <translation>Jeux</translation>
     </message>
@@ -421,7 +425,19 @@
     </message>
     <message>
         <source>Cut the rough opening for the selected vent into the roof that it stands on; the roof itself is kept, and hidden.</source>
-        <translation type="unfinished"></translation>
+        <translation>Couper l'ouverture brute du lanterneau choisi dans le toit qui le porte ; le toit lui-même est gardé, et masqué.</translation>
+    </message>
+    <message>
+        <source>Cut through the roof, which is drawn without a thickness.</source>
+        <translation>Coupée à travers le toit, qui est dessiné sans épaisseur.</translation>
+    </message>
+    <message>
+        <source>Cut through the roof, which is {depth} thick, plumb.</source>
+        <translation>Coupée à travers le toit, épais de {depth}, mesuré d'aplomb.</translation>
+    </message>
+    <message>
+        <source>Cut {depth} deep, plumb, as Depth says.</source>
+        <translation>Coupée sur {depth} de profondeur, d'aplomb, comme le dit Depth.</translation>
     </message>
     <message>
         <source>Dado depth</source>
@@ -597,7 +613,7 @@
     </message>
     <message>
         <source>Free area of one vent's louvers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Section libre des lames d'un lanterneau.</translation>
     </message>
     <message>
         <source>Free area wanted from this vent; 0 where no target is set.</source>
@@ -769,11 +785,11 @@
     </message>
     <message>
         <source>How deep the opening is cut under the roof's surface, plumb. 0: through the roof's own thickness, 600 mm at most.</source>
-        <translation type="unfinished"></translation>
+        <translation>Profondeur à laquelle l'ouverture est coupée sous la surface du toit, d'aplomb. 0 : à travers l'épaisseur du toit, 600 mm au plus.</translation>
     </message>
     <message>
         <source>How deep the opening is cut, plumb.</source>
-        <translation type="unfinished"></translation>
+        <translation>Profondeur à laquelle l'ouverture est coupée, d'aplomb.</translation>
     </message>
     <message>
         <source>How far legs and soles sit below the roof's finished surface, square to the slope: 0 on the covering, the covering's thickness on the deck.</source>
@@ -841,7 +857,7 @@
     </message>
     <message>
         <source>How the opening was cut.</source>
-        <translation type="unfinished"></translation>
+        <translation>Comment l'ouverture a été coupée.</translation>
     </message>
     <message>
         <source>How the pitch was measured, as it is to stand in the report.</source>
@@ -1093,7 +1109,7 @@
     </message>
     <message>
         <source>Make at least one of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Faites-en au moins une.</translation>
     </message>
     <message>
         <source>Make fewer vents, or narrower ones.</source>
@@ -1285,7 +1301,7 @@
     </message>
     <message>
         <source>Not made here: bought, used again, or not wanted. Its pieces are in no model, count or weight, the report lists it as left out, and its neighbours stay as they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>N'est pas faite ici : achetée, réemployée, ou non voulue. Ses éléments ne sont dans aucun modèle, nombre ou poids, le rapport la donne comme omise, et ses voisines restent comme elles sont.</translation>
     </message>
     <message>
         <source>Notes</source>
@@ -1294,6 +1310,10 @@
     <message>
         <source>Nothing can be said about this part.</source>
         <translation>On ne peut rien dire de cette pièce.</translation>
+    </message>
+    <message>
+        <source>Nothing is left of the opening: {name} covers it. Set a thinner board, a smaller opening margin, or a wider vent.</source>
+        <translation>Il ne reste rien de l'ouverture : {name} la couvre. Mettez une planche plus mince, une marge de l'ouverture plus petite, ou un lanterneau plus large.</translation>
     </message>
     <message>
         <source>Nothing is picked. {needed}.</source>
@@ -1328,8 +1348,16 @@
         <translation>Sur un toit dessiné : distance, le long du faîtage, de l'axe du lanterneau au bout que nomme FromEnd. Plusieurs lanterneaux se placent d'après EndDistance.</translation>
     </message>
     <message>
+        <source>Opening</source>
+        <translation>Ouverture</translation>
+    </message>
+    <message>
         <source>Opening margin</source>
         <translation>Marge de l'ouverture</translation>
+    </message>
+    <message>
+        <source>Opening margin is {margin}: nothing is left of the opening between the legs. Set it below {most}.</source>
+        <translation>Marge de l'ouverture vaut {margin} : il ne reste rien de l'ouverture entre les pieds. Mettez-la au-dessous de {most}.</translation>
     </message>
     <message>
         <source>Overall height</source>
@@ -1345,7 +1373,7 @@
     </message>
     <message>
         <source>Own stock of {mark} ({name})</source>
-        <translation type="unfinished"></translation>
+        <translation>Bois propre de {mark} ({name})</translation>
     </message>
     <message>
         <source>Panel clearance</source>
@@ -1372,6 +1400,10 @@
         <translation>Pièce</translation>
     </message>
     <message>
+        <source>Part, yours to set</source>
+        <translation>Pièce, à vous de régler</translation>
+    </message>
+    <message>
         <source>Parts and marks</source>
         <translation>Pièces et repères</translation>
     </message>
@@ -1385,7 +1417,7 @@
     </message>
     <message>
         <source>Pieces of the parts that are left out: not made here, and in no other count.</source>
-        <translation type="unfinished"></translation>
+        <translation>Éléments des pièces omises : non faits ici, et dans aucun autre nombre.</translation>
     </message>
     <message>
         <source>Pieces to cut for all vents on the ridge.</source>
@@ -1565,7 +1597,7 @@
     </message>
     <message>
         <source>Ridge boards, rafters and others that are drawn and must not be cut: each takes away what lies plumb over or under it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pannes faîtières, chevrons et autres qui sont dessinés et ne doivent pas être coupés : chacun retire ce qui est d'aplomb au-dessus ou au-dessous de lui.</translation>
     </message>
     <message>
         <source>Ridge cap height</source>
@@ -1661,7 +1693,7 @@
     </message>
     <message>
         <source>Roof opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouverture du toit</translation>
     </message>
     <message>
         <source>Roof opening area</source>
@@ -2061,7 +2093,7 @@
     </message>
     <message>
         <source>Stock for this kind of part alone, by its name in the vent's stock list: another wood or length of the form and the size of the vent's own. Empty: the vent's.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bois pour cette seule sorte de pièce, par son nom dans la liste des bois du lanterneau : un autre bois ou une autre longueur, de la forme et de la dimension de celui du lanterneau. Vide : celui du lanterneau.</translation>
     </message>
     <message>
         <source>Stock list</source>
@@ -2105,7 +2137,7 @@
     </message>
     <message>
         <source>Take it away: the list has no stock of this part's form and size.</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirez-le : la liste n'a pas de bois de la forme et de la dimension de cette pièce.</translation>
     </message>
     <message>
         <source>Take the cap away under the vent and set its height to 0, or choose wider frame stock.</source>
@@ -2157,7 +2189,7 @@
     </message>
     <message>
         <source>The clear opening against the louvers.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'ouverture libre comparée aux lames.</translation>
     </message>
     <message>
         <source>The comparison could not be written to this folder:</source>
@@ -2166,6 +2198,10 @@
     <message>
         <source>The comparison is written, but this system has no viewer for it:</source>
         <translation>La comparaison est écrite, mais ce système n'a pas de visionneuse pour elle :</translation>
+    </message>
+    <message>
+        <source>The description in the tree that the last recompute wrote.</source>
+        <translation>La description dans l'arborescence que le dernier recalcul a écrite.</translation>
     </message>
     <message>
         <source>The edge picked {what}, and has {slope} beside it that looks up: it is no ridge. Pick the ridge, or the slopes on both sides of it.</source>
@@ -2212,8 +2248,20 @@
         <translation>Les objets sur lesquels le toit est lu.</translation>
     </message>
     <message>
+        <source>The opening cuts nothing: there is no roof inside the vent's legs, or it is open there already. Move the vent onto the roof, or delete the opening.</source>
+        <translation>L'ouverture ne coupe rien : il n'y a pas de toit entre les pieds du lanterneau, ou il y est déjà ouvert. Déplacez le lanterneau sur le toit, ou supprimez l'ouverture.</translation>
+    </message>
+    <message>
         <source>The opening of another vent that was cut into the same roof before this one.</source>
-        <translation type="unfinished"></translation>
+        <translation>L'ouverture d'un autre lanterneau, coupée dans le même toit avant celle-ci.</translation>
+    </message>
+    <message>
+        <source>The opening would cut {name}, over {lost:.0f} cm² in plan, and that is refused. Set a greater opening margin, move the vent, or have it left standing.</source>
+        <translation>L'ouverture couperait {name}, sur {lost:.0f} cm² en plan, et cela est refusé. Mettez une marge de l'ouverture plus grande, déplacez le lanterneau, ou laissez cela debout.</translation>
+    </message>
+    <message>
+        <source>The opening would leave nothing of the roof, which is smaller than the opening. Pick the whole roof for the vent, or make the vent narrower.</source>
+        <translation>L'ouverture ne laisserait rien du toit, qui est plus petit que l'ouverture. Choisissez le toit entier pour le lanterneau, ou faites le lanterneau plus étroit.</translation>
     </message>
     <message>
         <source>The parts cannot be listed.</source>
@@ -2236,6 +2284,10 @@
         <translation>Le faîtage penche de {tilt:.2f}° dans sa longueur ; jusqu'à {level_ridge:g}° il compte pour de niveau. Posez le lanterneau à la main et entrez les chutes à ses quatre angles, pour que ses pieds soient tracés sur le toit.</translation>
     </message>
     <message>
+        <source>The roof goes on for more than {depth} under the opening, as a building in one solid does: cut so deep, plumb. Depth takes another.</source>
+        <translation>Le toit continue sur plus de {depth} sous l'ouverture, comme un bâtiment fait d'un seul solide : coupée sur cette profondeur, d'aplomb. Depth en prend une autre.</translation>
+    </message>
+    <message>
         <source>The roof has more than one ridge of {ridge_length:.0f} mm. Pick the ridge, or the slopes on both sides of it.</source>
         <translation>Le toit a plus d'un faîtage de {ridge_length:.0f} mm. Choisissez le faîtage, ou les versants de part et d'autre.</translation>
     </message>
@@ -2254,6 +2306,10 @@
     <message>
         <source>The roof's planes and ridge, by which it is found again.</source>
         <translation>Les plans et le faîtage du toit, auxquels on le retrouve.</translation>
+    </message>
+    <message>
+        <source>The roof, or what it stands in, is gone. Pick the roof again with Edit vent.</source>
+        <translation>Le toit, ou ce qui le contient, a disparu. Choisissez le toit de nouveau avec « Modifier le lanterneau ».</translation>
     </message>
     <message>
         <source>The roof, or what it stands in, is gone. Pick the roof again.</source>
@@ -2308,8 +2364,12 @@
         <translation>Le lanterneau ne peut pas être écarté en pièces.</translation>
     </message>
     <message>
+        <source>The vent of this opening is gone; the opening keeps its last shape. Choose another vent in the property Vent, or delete the opening, and the roof is shown whole again.</source>
+        <translation>Le lanterneau de cette ouverture a disparu ; l'ouverture garde sa dernière forme. Choisissez un autre lanterneau dans la propriété Vent, ou supprimez l'ouverture, et le toit est de nouveau montré entier.</translation>
+    </message>
+    <message>
         <source>The vent that the opening is cut for, with all others of its row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le lanterneau pour lequel l'ouverture est coupée, avec tous les autres de sa rangée.</translation>
     </message>
     <message>
         <source>The vent that the part belongs to.</source>
@@ -2333,7 +2393,7 @@
     </message>
     <message>
         <source>The wish that the last recompute found.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le souhait que le dernier recalcul a trouvé.</translation>
     </message>
     <message>
         <source>They are not the parts of a report.</source>
@@ -2349,7 +2409,7 @@
     </message>
     <message>
         <source>Thickness of the ridge board under the opening, which is never cut. 0: none. A vent on one slope has none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Épaisseur de la panne faîtière sous l'ouverture, qui n'est jamais coupée. 0 : aucune. Un lanterneau sur un versant n'en a pas.</translation>
     </message>
     <message>
         <source>Thickness of the {stock}, as measured.</source>
@@ -2449,7 +2509,7 @@
     </message>
     <message>
         <source>Weight of the parts that are left out, as drawn; no other weight has it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Poids des pièces omises, telles que dessinées ; il n'est dans aucun autre poids.</translation>
     </message>
     <message>
         <source>Weight of the roof stage, without its covering.</source>
@@ -2489,7 +2549,7 @@
     </message>
     <message>
         <source>What was hidden when the opening was made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui a été masqué quand l'ouverture a été faite.</translation>
     </message>
     <message>
         <source>What was picked has been deleted. Pick the roof again.</source>
@@ -2521,7 +2581,7 @@
     </message>
     <message>
         <source>Whether the ridge board and the boards of RidgeBoards are left standing in the opening, or an opening that would cut one is refused.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si la panne faîtière et les bois de RidgeBoards restent debout dans l'ouverture, ou si une ouverture qui en couperait un est refusée.</translation>
     </message>
     <message>
         <source>Whether the ridge of a gable roof runs along the barn's or across it.</source>
@@ -2873,7 +2933,7 @@
     </message>
     <message>
         <source>every part of the vent is left out</source>
-        <translation type="unfinished"></translation>
+        <translation>toutes les pièces du lanterneau sont omises</translation>
     </message>
     <message>
         <source>fascia stock</source>
@@ -3009,7 +3069,7 @@
     </message>
     <message>
         <source>it is a {form}, {section}, and the vent is laid out from “{usual}”, a {usual_form}, {usual_section}</source>
-        <translation type="unfinished"></translation>
+        <translation>sa forme est {form}, {section}, et le lanterneau est disposé d'après « {usual} », de forme {usual_form}, {usual_section}</translation>
     </message>
     <message>
         <source>it is not measured, and the drops at the other corners mean nothing without it</source>
@@ -3106,6 +3166,10 @@
     <message>
         <source>left eave side (+Y)</source>
         <translation>côté égout gauche (+Y)</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>omis</translation>
     </message>
     <message>
         <source>length</source>
@@ -3496,12 +3560,24 @@
         <translation>le meneau est coupé dans un bois de cadre large de {frame_w}</translation>
     </message>
     <message>
+        <source>the opening is narrower than the louvers and holds the air back. Set a smaller opening margin, or count on the opening's area.</source>
+        <translation>l'ouverture est plus étroite que les lames et retient l'air. Mettez une marge de l'ouverture plus petite, ou comptez sur la surface de l'ouverture.</translation>
+    </message>
+    <message>
+        <source>the opening is no narrower than the louvers; narrowest on the air's way: {narrowest}.</source>
+        <translation>l'ouverture n'est pas plus étroite que les lames ; passage le plus étroit sur le chemin de l'air : {narrowest}.</translation>
+    </message>
+    <message>
         <source>the points and commas in {text} do not fit; write it with one point</source>
         <translation>les points et virgules de {text} ne s'accordent pas ; écrivez-le avec un point</translation>
     </message>
     <message>
         <source>the rafters are only {deepest} deep plumb and would not reach the soffit</source>
         <translation>les chevrons n'ont que {deepest} de hauteur d'aplomb et n'atteindraient pas la sous-face</translation>
+    </message>
+    <message>
+        <source>the ridge board</source>
+        <translation>la panne faîtière</translation>
     </message>
     <message>
         <source>the ridge must pass between the legs, {most} from the axis at most</source>
@@ -3593,7 +3669,7 @@
     </message>
     <message>
         <source>there is no such kind of part</source>
-        <translation type="unfinished"></translation>
+        <translation>il n'y a pas de telle sorte de pièce</translation>
     </message>
     <message>
         <source>there is no {element} any more. Pick the roof again.</source>
@@ -3901,7 +3977,7 @@
     </message>
     <message>
         <source>“{mark}” is left out of this vent: it is not made here. Choose one of: {parts}.</source>
-        <translation type="unfinished"></translation>
+        <translation>« {mark} » est omis de ce lanterneau : il n'est pas fait ici. Choisissez parmi : {parts}.</translation>
     </message>
     <message>
         <source>“{mark}” is not a mark of this vent. Choose one of: {parts}.</source>
@@ -3918,6 +3994,10 @@
     <message>
         <source>“{name}” belongs to “{vent}” and follows its parameters. Hide it, or delete the whole vent.</source>
         <translation>« {name} » appartient à « {vent} » et suit ses paramètres. Masquez-le, ou supprimez le lanterneau entier.</translation>
+    </message>
+    <message>
+        <source>“{name}” has its opening already: “{opening}”. Change the properties of that, or delete it first.</source>
+        <translation>« {name} » a déjà son ouverture : « {opening} ». Changez les propriétés de celle-ci, ou supprimez-la d'abord.</translation>
     </message>
     <message>
         <source>“{name}” is a {form}, and the use needs a {forms}. Name another item.</source>
@@ -3952,12 +4032,28 @@
         <translation>« {name} » n'est pas le nom d'un article. Écrivez-le comme un texte.</translation>
     </message>
     <message>
+        <source>“{name}” stands free, so there is no roof to cut. Pick a roof for it with Edit vent, or delete the opening.</source>
+        <translation>« {name} » est libre, il n'y a donc pas de toit à couper. Choisissez-lui un toit avec « Modifier le lanterneau », ou supprimez l'ouverture.</translation>
+    </message>
+    <message>
         <source>“{name}” stands {times} times in the list. Give each item a name of its own.</source>
         <translation>« {name} » figure {times} fois dans la liste. Donnez à chaque article son propre nom.</translation>
     </message>
     <message>
+        <source>“{name}” was taken off RidgeBoards: it is made from this opening, or holds it.</source>
+        <translation>« {name} » a été retiré de RidgeBoards : il est fait de cette ouverture, ou la contient.</translation>
+    </message>
+    <message>
         <source>“{name}” was written by a newer Louverwright (schema {its}; this one knows {ours}). It keeps its last shape; install the newer Louverwright to change it.</source>
         <translation>« {name} » a été écrit par un Louverwright plus récent (schéma {its} ; celui-ci connaît {ours}). Il garde sa dernière forme ; installez le Louverwright plus récent pour le changer.</translation>
+    </message>
+    <message>
+        <source>“{name}” was written by a newer Louverwright. It keeps its last shape; install the newer Louverwright to change it.</source>
+        <translation>« {name} » a été écrit par un Louverwright plus récent. Il garde sa dernière forme ; installez le Louverwright plus récent pour le changer.</translation>
+    </message>
+    <message>
+        <source>“{name}”, which is not to be cut, has no faces. Take it off the list RidgeBoards, and put the drawn board itself there.</source>
+        <translation>« {name} », qui ne doit pas être coupé, n'a pas de faces. Retirez-le de la liste RidgeBoards, et mettez-y le bois dessiné lui-même.</translation>
     </message>
     <message>
         <source>“{name}”: one slope of {pitch}.</source>
@@ -4004,7 +4100,7 @@
     </message>
     <message>
         <source>A note for the shop, printed on the part's sheet and in the cut list.</source>
-        <translation type="unfinished">A note for the shop, printed on the part's sheet and in the cut list.</translation>
+        <translation>Une note pour l'atelier, imprimée sur la feuille de la pièce et dans la liste de débit.</translation>
     </message>
     <message>
         <source>Air</source>
@@ -4012,7 +4108,7 @@
     </message>
     <message>
         <source>Area of the opening in plan, without what is left standing; of one vent, and of several the least.</source>
-        <translation type="unfinished">Area of the opening in plan, without what is left standing; of one vent, and of several the least.</translation>
+        <translation>Surface de l'ouverture en plan, sans ce qui y reste debout ; celle d'un lanterneau, et de plusieurs la plus petite.</translation>
     </message>
     <message>
         <source>Area of the opening in the roof, level; ridge board and rafters that stay take from it.</source>
@@ -4108,7 +4204,7 @@
     </message>
     <message>
         <source>Free area of one vent's louvers.</source>
-        <translation type="unfinished">Free area of one vent's louvers.</translation>
+        <translation>Section libre des lames d'un lanterneau.</translation>
     </message>
     <message>
         <source>Free area wanted from this vent; 0 where no target is set.</source>
@@ -4180,11 +4276,11 @@
     </message>
     <message>
         <source>How deep the opening is cut under the roof's surface, plumb. 0: through the roof's own thickness, 600 mm at most.</source>
-        <translation type="unfinished">How deep the opening is cut under the roof's surface, plumb. 0: through the roof's own thickness, 600 mm at most.</translation>
+        <translation>Profondeur à laquelle l'ouverture est coupée sous la surface du toit, d'aplomb. 0 : à travers l'épaisseur du toit, 600 mm au plus.</translation>
     </message>
     <message>
         <source>How deep the opening is cut, plumb.</source>
-        <translation type="unfinished">How deep the opening is cut, plumb.</translation>
+        <translation>Profondeur à laquelle l'ouverture est coupée, d'aplomb.</translation>
     </message>
     <message>
         <source>How far legs and soles sit below the roof's finished surface, square to the slope: 0 on the covering, the covering's thickness on the deck. 0 mm to 300 mm.</source>
@@ -4252,7 +4348,7 @@
     </message>
     <message>
         <source>How the opening was cut.</source>
-        <translation type="unfinished">How the opening was cut.</translation>
+        <translation>Comment l'ouverture a été coupée.</translation>
     </message>
     <message>
         <source>How the pitch was measured, as it is to stand in the report.</source>
@@ -4424,7 +4520,7 @@
     </message>
     <message>
         <source>Not made here: bought, used again, or not wanted. Its pieces are in no model, count or weight, the report lists it as left out, and its neighbours stay as they are.</source>
-        <translation type="unfinished">Not made here: bought, used again, or not wanted. Its pieces are in no model, count or weight, the report lists it as left out, and its neighbours stay as they are.</translation>
+        <translation>N'est pas faite ici : achetée, réemployée, ou non voulue. Ses éléments ne sont dans aucun modèle, nombre ou poids, le rapport la donne comme omise, et ses voisines restent comme elles sont.</translation>
     </message>
     <message>
         <source>Number of sides of the plan: 4, 6 or 8. 4 to 8.</source>
@@ -4439,12 +4535,24 @@
         <translation>Sur un toit dessiné : distance, le long du faîtage, de l'axe du lanterneau au bout que nomme FromEnd. Plusieurs lanterneaux se placent d'après EndDistance.</translation>
     </message>
     <message>
+        <source>Opening</source>
+        <translation>Ouverture</translation>
+    </message>
+    <message>
         <source>Paper that the report is laid out for.</source>
         <translation>Papier pour lequel le rapport est mis en page.</translation>
     </message>
     <message>
+        <source>Part</source>
+        <translation>Pièce</translation>
+    </message>
+    <message>
+        <source>Part, yours to set</source>
+        <translation>Pièce, à vous de régler</translation>
+    </message>
+    <message>
         <source>Pieces of the parts that are left out: not made here, and in no other count.</source>
-        <translation type="unfinished">Pieces of the parts that are left out: not made here, and in no other count.</translation>
+        <translation>Éléments des pièces omises : non faits ici, et dans aucun autre nombre.</translation>
     </message>
     <message>
         <source>Pieces to cut for all vents on the ridge.</source>
@@ -4536,7 +4644,7 @@
     </message>
     <message>
         <source>Ridge boards, rafters and others that are drawn and must not be cut: each takes away what lies plumb over or under it.</source>
-        <translation type="unfinished">Ridge boards, rafters and others that are drawn and must not be cut: each takes away what lies plumb over or under it.</translation>
+        <translation>Pannes faîtières, chevrons et autres qui sont dessinés et ne doivent pas être coupés : chacun retire ce qui est d'aplomb au-dessus ou au-dessous de lui.</translation>
     </message>
     <message>
         <source>Ridge piece of a rectangle's or a gable's roof. Empty: the list's usual stock for this use.</source>
@@ -4648,7 +4756,7 @@
     </message>
     <message>
         <source>Stock for this kind of part alone, by its name in the vent's stock list: another wood or length of the form and the size of the vent's own. Empty: the vent's.</source>
-        <translation type="unfinished">Stock for this kind of part alone, by its name in the vent's stock list: another wood or length of the form and the size of the vent's own. Empty: the vent's.</translation>
+        <translation>Bois pour cette seule sorte de pièce, par son nom dans la liste des bois du lanterneau : un autre bois ou une autre longueur, de la forme et de la dimension de celui du lanterneau. Vide : celui du lanterneau.</translation>
     </message>
     <message>
         <source>Stock list: us, eu, or the path of a list of your own.</source>
@@ -4660,7 +4768,11 @@
     </message>
     <message>
         <source>The clear opening against the louvers.</source>
-        <translation type="unfinished">The clear opening against the louvers.</translation>
+        <translation>L'ouverture libre comparée aux lames.</translation>
+    </message>
+    <message>
+        <source>The description in the tree that the last recompute wrote.</source>
+        <translation>La description dans l'arborescence que le dernier recalcul a écrite.</translation>
     </message>
     <message>
         <source>The kind of part, as reports and references call it.</source>
@@ -4688,7 +4800,7 @@
     </message>
     <message>
         <source>The opening of another vent that was cut into the same roof before this one.</source>
-        <translation type="unfinished">The opening of another vent that was cut into the same roof before this one.</translation>
+        <translation>L'ouverture d'un autre lanterneau, coupée dans le même toit avant celle-ci.</translation>
     </message>
     <message>
         <source>The roof is read again when one of these changes.</source>
@@ -4704,7 +4816,7 @@
     </message>
     <message>
         <source>The vent that the opening is cut for, with all others of its row.</source>
-        <translation type="unfinished">The vent that the opening is cut for, with all others of its row.</translation>
+        <translation>Le lanterneau pour lequel l'ouverture est coupée, avec tous les autres de sa rangée.</translation>
     </message>
     <message>
         <source>The vent that the part belongs to.</source>
@@ -4720,7 +4832,7 @@
     </message>
     <message>
         <source>The wish that the last recompute found.</source>
-        <translation type="unfinished">The wish that the last recompute found.</translation>
+        <translation>Le souhait que le dernier recalcul a trouvé.</translation>
     </message>
     <message>
         <source>Thickest stock that your saw cuts with its blade upright. 20 mm to 300 mm.</source>
@@ -4760,7 +4872,7 @@
     </message>
     <message>
         <source>Thickness of the ridge board under the opening, which is never cut. 0: none. A vent on one slope has none.</source>
-        <translation type="unfinished">Thickness of the ridge board under the opening, which is never cut. 0: none. A vent on one slope has none.</translation>
+        <translation>Épaisseur de la panne faîtière sous l'ouverture, qui n'est jamais coupée. 0 : aucune. Un lanterneau sur un versant n'en a pas.</translation>
     </message>
     <message>
         <source>Thickness of the ridge stock, as measured. 3 mm to 300 mm. 0: as the stock list says.</source>
@@ -4828,7 +4940,7 @@
     </message>
     <message>
         <source>Weight of the parts that are left out, as drawn; no other weight has it. In kg.</source>
-        <translation type="unfinished">Weight of the parts that are left out, as drawn; no other weight has it. En kilogrammes.</translation>
+        <translation>Poids des pièces omises, telles que dessinées ; il n'est dans aucun autre poids. En kilogrammes.</translation>
     </message>
     <message>
         <source>Weight of the roof stage, without its covering. In kg.</source>
@@ -4864,7 +4976,7 @@
     </message>
     <message>
         <source>What was hidden when the opening was made.</source>
-        <translation type="unfinished">What was hidden when the opening was made.</translation>
+        <translation>Ce qui a été masqué quand l'ouverture a été faite.</translation>
     </message>
     <message>
         <source>Where AlongRidge counts from: the middle of the ridge (towards the front), its back end, or its front end, which the vent's +X axis looks at.</source>
@@ -4892,7 +5004,7 @@
     </message>
     <message>
         <source>Whether the ridge board and the boards of RidgeBoards are left standing in the opening, or an opening that would cut one is refused.</source>
-        <translation type="unfinished">Whether the ridge board and the boards of RidgeBoards are left standing in the opening, or an opening that would cut one is refused.</translation>
+        <translation>Si la panne faîtière et les bois de RidgeBoards restent debout dans l'ouverture, ou si une ouverture qui en couperait un est refusée.</translation>
     </message>
     <message>
         <source>Whether the ridge of a gable roof runs along the barn's or across it.</source>
@@ -5089,11 +5201,11 @@
     <name>Louverwright_RoofOpening</name>
     <message>
         <source>Cut the rough opening for the selected vent into the roof that it stands on; the roof itself is kept, and hidden.</source>
-        <translation type="unfinished">Cut the rough opening for the selected vent into the roof that it stands on; the roof itself is kept, and hidden.</translation>
+        <translation>Couper l'ouverture brute du lanterneau choisi dans le toit qui le porte ; le toit lui-même est gardé, et masqué.</translation>
     </message>
     <message>
         <source>Roof opening</source>
-        <translation type="unfinished">Roof opening</translation>
+        <translation>Ouverture du toit</translation>
     </message>
 </context>
 <context>

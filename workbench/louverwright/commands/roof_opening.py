@@ -8,7 +8,7 @@ import FreeCADGui
 
 from ..core.roof_opening import OpeningError
 from ..core.roof_planes import RoofError
-from ..features.language import tr
+from ..features.language import tr, translated
 from ..features.model import REFUSALS
 from ..features.opening import make_opening
 from ..features.roof_link import is_linked
@@ -32,7 +32,7 @@ class OpenRoof:
         try:
             made = open_roof(vent)
         except (*REFUSALS, RoofError, OpeningError) as refusal:
-            say(str(refusal))
+            say(translated(refusal))
             return
         FreeCADGui.Selection.clearSelection()
         FreeCADGui.Selection.addSelection(made.Document.Name, made.Name)

@@ -13,6 +13,7 @@ from itertools import pairwise
 
 from .geometry import Plane, Vec, scale
 from .plan import BarnRoof
+from .saying import say
 from .sizes import Sizes, opening_halves
 from .solid import Cell, Solid, box, clip, common, extents, remove, volume_and_centre
 from .spec import length_text, most_text
@@ -47,8 +48,8 @@ def outline(at: Sizes, margin: float) -> tuple[Vec, ...]:
     """
     long, wide = opening_halves(at, margin)
     if min(long, wide) <= 0.0:
-        raise OpeningError(f"Opening margin is {length_text(margin)}: nothing is left of the opening between the legs. Set it "
-                           f"below {most_text(min(opening_halves(at, 0.0)))}.")
+        raise OpeningError(say("Opening margin is {margin}: nothing is left of the opening between the legs. Set it below "
+                               "{most}.", margin=length_text(margin), most=most_text(min(opening_halves(at, 0.0)))))
     x, y = (at.plan.u(0), at.plan.v(0)) if at.plan.sides == 4 else ((1.0, 0.0, 0.0), (0.0, 1.0, 0.0))
     return tuple((x[0] * a + y[0] * b, x[1] * a + y[1] * b, 0.0)
                  for a, b in ((-long, -wide), (long, -wide), (long, wide), (-long, wide)))
@@ -59,7 +60,7 @@ def ridge_board(roof: BarnRoof, thickness: float) -> tuple[Spared, ...]:
     if not thickness or roof.single:
         return ()
     right, left = roof.ridge - thickness / 2.0, roof.ridge + thickness / 2.0
-    return (Spared("the ridge board", (Plane((0.0, 1.0, 0.0), right), Plane((0.0, -1.0, 0.0), -left))),)
+    return (Spared(say("the ridge board"), (Plane((0.0, 1.0, 0.0), right), Plane((0.0, -1.0, 0.0), -left))),)
 
 
 def shadow(name: str, points: Iterable[Vec]) -> tuple[Spared, ...]:
@@ -108,11 +109,12 @@ def clear_pieces(corners: Sequence[Vec], spared: Iterable[Spared] = (), rule: st
         left = tuple(cell for cell in remove(pieces, each.planes, _SIDE) if clear_area((cell,)) > LEAST_AREA)
         lost = clear_area(pieces) - clear_area(left)
         if rule == REFUSED and lost > LEAST_AREA:
-            raise OpeningError(f"The opening would cut {each.name}, over {lost / 100.0:.0f} cm² in plan, and that is refused. "
-                               "Set a greater opening margin, move the vent, or have it left standing.")
+            raise OpeningError(say("The opening would cut {name}, over {lost:.0f} cm² in plan, and that is refused. Set a "
+                                   "greater opening margin, move the vent, or have it left standing.", name=each.name,
+                                   lost=lost / 100.0))
         if not left:
-            raise OpeningError(f"Nothing is left of the opening: {each.name} covers it. Set a thinner board, a smaller "
-                               "opening margin, or a wider vent.")
+            raise OpeningError(say("Nothing is left of the opening: {name} covers it. Set a thinner board, a smaller opening "
+                                   "margin, or a wider vent.", name=each.name))
         pieces = left
     return pieces
 

@@ -14,7 +14,9 @@ import FreeCAD
 import Part
 
 from ..core.roof_opening import RULES, OpeningError
+from ..core.saying import say
 from .hooks import announce
+from .language import in_user_words, tr, translated
 from .model import REFUSALS, spec_of
 from .properties import PLAIN, Row, ensure, result_row
 from .proxy import Proxy
@@ -58,19 +60,19 @@ class RoofOpening(Proxy):
         """Cuts the roof anew.
 
         What is refused leaves the last good shape and results in place.  Raises one of ``model.REFUSALS``, RoofError or
-        OpeningError, whose text becomes the object's status.
+        OpeningError, whose text, in the user's language, becomes the object's status.
         """
         try:
             left_out = _drop_cycles(obj)
             cut = _cut(obj.Vent, wishes_of(obj), obj.After)
         except (*REFUSALS, RoofError, OpeningError) as refusal:
-            raise refusal.with_traceback(None) from None
+            raise in_user_words(refusal).with_traceback(None) from None
         place = container_placement(obj).inverse().multiply(cut.shape.Placement)
         if not same_place(place, obj.Placement):
             obj.Placement = place
         obj.Shape = cut.shape    # in a recompute FreeCAD gives it the object's placement
         results = {"ClearArea": cut.clear_area, "LouverArea": cut.louver_area, "DepthCut": cut.depth,
-                   "Narrowest": cut.compared, "Done": " ".join((cut.done, *left_out))}
+                   "Narrowest": translated(cut.compared), "Done": " ".join((translated(cut.done), *left_out))}
         for name, value in results.items():
             now = getattr(obj, name)
             if getattr(now, "Value", now) != value:
@@ -116,8 +118,8 @@ def opening_of(vent: FreeCAD.DocumentObject) -> FreeCAD.DocumentObject | None:
 def wishes_of(obj: FreeCAD.DocumentObject) -> Wishes:
     """What an opening's properties ask for.  Raises OpeningError for one that a later release has written."""
     if getattr(obj, OPENING) > SCHEMA:
-        raise OpeningError(f"“{obj.Label}” was written by a newer Louverwright. It keeps its last shape; install the newer "
-                           "Louverwright to change it.")
+        raise OpeningError(say("“{name}” was written by a newer Louverwright. It keeps its last shape; install the newer "
+                               "Louverwright to change it.", name=obj.Label))
     return Wishes(obj.RidgeBoard.Value, obj.RidgeBoardRule, tuple(obj.RidgeBoards), obj.Depth.Value)
 
 
@@ -129,17 +131,18 @@ def _drop_cycles(obj: FreeCAD.DocumentObject) -> list[str]:
         obj.RidgeBoards = [board for board in obj.RidgeBoards if board not in dependent]
     if obj.After is not None and obj.After in dependent:
         obj.After = None
-    return [f"“{board.Label}” was taken off RidgeBoards: it is made from this opening, or holds it." for board in dropped]
+    return [tr("“{name}” was taken off RidgeBoards: it is made from this opening, or holds it.", name=board.Label)
+            for board in dropped]
 
 
 def _cut(vent: FreeCAD.DocumentObject | None, wishes: Wishes, before: FreeCAD.DocumentObject | None) -> RoofCut:
     """The roof of a vent with its opening, cut into the result of the opening before.  Raises as ``execute`` does."""
     if vent is None or not is_vent(vent):
-        raise OpeningError("The vent of this opening is gone; the opening keeps its last shape. Choose another vent in the "
-                           "property Vent, or delete the opening, and the roof is shown whole again.")
+        raise OpeningError(say("The vent of this opening is gone; the opening keeps its last shape. Choose another vent in "
+                               "the property Vent, or delete the opening, and the roof is shown whole again."))
     if not is_linked(vent):
-        raise OpeningError(f"“{vent.Label}” stands free, so there is no roof to cut. Pick a roof for it with Edit vent, or "
-                           "delete the opening.")
+        raise OpeningError(say("“{name}” stands free, so there is no roof to cut. Pick a roof for it with Edit vent, or delete "
+                               "the opening.", name=vent.Label))
     return cut_roof(vent, spec_of(vent), _roofs(vent, before), wishes)
 
 
@@ -153,7 +156,7 @@ def _roofs(vent: FreeCAD.DocumentObject, before: FreeCAD.DocumentObject | None) 
         shapes.append(shape)
     fresh = [pick for pick in _single(vent) if _name(pick) not in cut]
     if not shapes and not fresh:
-        raise RoofLost("The roof, or what it stands in, is gone. Pick the roof again with Edit vent.")
+        raise RoofLost(say("The roof, or what it stands in, is gone. Pick the roof again with Edit vent."))
     return shapes + roof_shapes(fresh)
 
 
@@ -186,14 +189,14 @@ def make_opening(vent: FreeCAD.DocumentObject, **properties: Any) -> FreeCAD.Doc
     """
     there = opening_of(vent)
     if there is not None:
-        raise OpeningError(f"“{vent.Label}” has its opening already: “{there.Label}”. Change the properties of that, or "
-                           "delete it first.")
+        raise OpeningError(say("“{name}” has its opening already: “{opening}”. Change the properties of that, or delete it "
+                               "first.", name=vent.Label, opening=there.Label))
     before = _last_in(vent)
     wishes = Wishes(float(properties.get("RidgeBoard", 0.0)), properties.get("RidgeBoardRule", RULES[0]),
                     tuple(properties.get("RidgeBoards", ())), float(properties.get("Depth", 0.0)))
     _cut(vent, wishes, before)
     obj = vent.Document.addObject("Part::FeaturePython", "RoofOpening")
-    obj.Label = "Roof opening"
+    obj.Label = tr("Roof opening")
     ensure_opening_properties(obj)
     for name, value in {**properties, "Vent": vent, "After": before}.items():
         setattr(obj, name, value)

@@ -16,6 +16,7 @@ from ..core.assembly import Assembly
 from ..core.kinds import Kind, spoken
 from ..core.layout import layout
 from ..core.part_wish import PartWish
+from ..core.saying import say
 from .hooks import announce
 from .language import tr
 from .model import REFUSALS, keys_of, spec_of
@@ -25,7 +26,7 @@ from .shapes import freecad_placement, piece_shapes
 
 GROUP, WISH_GROUP = "Part", "Part, yours to set"
 #: What stands beside a left-out kind in the tree, where others have their marks.
-LEFT_OUT_WORDS = "left out"
+LEFT_OUT_WORDS = say("left out")
 #: What the user may set; they outlive every rebuild, and times when the vent does not have the kind.
 WISH_ROWS: tuple[Row, ...] = (
     Row("App::PropertyString", "OwnStock", WISH_GROUP, "Stock for this kind of part alone, by its name in the vent's stock "
@@ -48,6 +49,7 @@ ROWS: tuple[Row, ...] = (
     result_row("App::PropertyLinkHidden", "Vent", GROUP, "The vent that the part belongs to.", True),
     result_row("App::PropertyString", "ContentKey", GROUP, "What the shape was made from.", True),
     result_row("App::PropertyString", "WishKey", GROUP, "The wish that the last recompute found.", True),
+    result_row("App::PropertyString", "DescribedAs", GROUP, "The description in the tree that the last recompute wrote.", True),
 )
 
 
@@ -132,9 +134,9 @@ def fill(obj: FreeCAD.DocumentObject, assembly: Assembly) -> None:
     obj.Count = len(pieces)
     obj.Stock = parts[0].stock.name if parts else ""
     marks = [part.mark for part, _ in pieces]
-    if obj.Label2 in (marks_text(obj.Marks), LEFT_OUT_WORDS):
+    if obj.Label2 in (obj.DescribedAs or marks_text(obj.Marks), LEFT_OUT_WORDS):
         left_out = any(part.kind.id == obj.KindId for part in assembly.left_out)
-        obj.Label2 = LEFT_OUT_WORDS if left_out else marks_text(marks)
+        obj.Label2 = obj.DescribedAs = tr(LEFT_OUT_WORDS) if left_out else marks_text(marks)
     obj.Marks = marks
     obj.Pieces = [piece.id for _, piece in pieces]
     obj.Sizes = [FreeCAD.Vector(*part.board.size) for part, _ in pieces]

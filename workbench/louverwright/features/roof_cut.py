@@ -26,6 +26,7 @@ from ..core.roof_opening import (
     shafts,
 )
 from ..core.row import spacing, vents_alike
+from ..core.saying import Text, say
 from ..core.sizes import Sizes
 from ..core.sizing import AirReport
 from ..core.solid import Solid
@@ -60,8 +61,8 @@ class RoofCut:
     clear_area: float
     louver_area: float
     depth: float
-    done: str
-    compared: str
+    done: Text
+    compared: Text
 
 
 def cut_roof(vent: FreeCAD.DocumentObject, spec: Spec, roofs: Sequence[Part.Shape], wishes: Wishes) -> RoofCut:
@@ -77,8 +78,8 @@ def cut_roof(vent: FreeCAD.DocumentObject, spec: Spec, roofs: Sequence[Part.Shap
     tools = [tool for frame, pieces in zip(frames, cleared, strict=True) for tool in _tools(at, frame, pieces, depth)]
     shape = _joined([_without(roof, tools) for roof in roofs])
     if not shape.Faces:
-        raise OpeningError("The opening would leave nothing of the roof, which is smaller than the opening. Pick the whole "
-                           "roof for the vent, or make the vent narrower.")
+        raise OpeningError(say("The opening would leave nothing of the roof, which is smaller than the opening. Pick the whole "
+                               "roof for the vent, or make the vent narrower."))
     clear, air = min(map(clear_area, cleared)), air_report(spec)
     return RoofCut(shape, clear, air.louvers, depth, done, compared(clear, air))
 
@@ -107,7 +108,7 @@ def _spared(at: Sizes, wishes: Wishes, frame: FreeCAD.Placement) -> tuple[Spared
     found = ridge_board(at.roof, wishes.board)
     for board in wishes.boards:
         for body in bodies_of(board):
-            found += shadow(f"“{board.Label}”", [local_point(frame, point) for point in body.tessellate(_CHORD)[0]])
+            found += shadow(say("“{name}”", name=board.Label), [local_point(frame, point) for point in body.tessellate(_CHORD)[0]])
     return found
 
 
@@ -118,8 +119,8 @@ def bodies_of(board: FreeCAD.DocumentObject) -> list[Part.Shape]:
     """
     shape = Part.getShape(board)
     if shape.isNull() or not shape.Faces:
-        raise OpeningError(f"“{board.Label}”, which is not to be cut, has no faces. Take it off the list RidgeBoards, and put "
-                           "the drawn board itself there.")
+        raise OpeningError(say("“{name}”, which is not to be cut, has no faces. Take it off the list RidgeBoards, and put the "
+                               "drawn board itself there.", name=board.Label))
     shape = shape.copy()
     shape.Placement = container_placement(board).multiply(shape.Placement)
     return list(shape.Solids) or [shape]
@@ -135,7 +136,7 @@ def local_point(frame: FreeCAD.Placement, point: FreeCAD.Vector) -> Vec:
 
 
 def _depth(at: Sizes, roofs: Sequence[Part.Shape], frames: Sequence[FreeCAD.Placement], cleared: Sequence[Solid],
-           wanted: float) -> tuple[float, str]:
+           wanted: float) -> tuple[float, Text]:
     """How deep to cut (plumb, mm), and that in words.  Raises OpeningError if there is nothing to cut."""
     deepest: list[float] = []
     for frame, pieces in zip(frames, cleared, strict=True):
@@ -143,17 +144,17 @@ def _depth(at: Sizes, roofs: Sequence[Part.Shape], frames: Sequence[FreeCAD.Plac
             for found in (leaf.common(tool) for roof in roofs for leaf in _leaves(roof)):
                 deepest += [depth_under(at.roof, local_point(frame, point)) for point in found.tessellate(_CHORD)[0]]
     if not deepest:
-        raise OpeningError("The opening cuts nothing: there is no roof inside the vent's legs, or it is open there already. "
-                           "Move the vent onto the roof, or delete the opening.")
+        raise OpeningError(say("The opening cuts nothing: there is no roof inside the vent's legs, or it is open there already. "
+                               "Move the vent onto the roof, or delete the opening."))
     thick = max(0.0, *deepest)
     if wanted:
-        return wanted, f"Cut {length_text(wanted)} deep, plumb, as Depth says."
+        return wanted, say("Cut {depth} deep, plumb, as Depth says.", depth=length_text(wanted))
     if thick > DEEPEST - PAST:
-        return DEEPEST, (f"The roof goes on for more than {length_text(DEEPEST)} under the opening, as a building in one "
-                         "solid does: cut so deep, plumb. Depth takes another.")
+        return DEEPEST, say("The roof goes on for more than {depth} under the opening, as a building in one solid does: cut so "
+                            "deep, plumb. Depth takes another.", depth=length_text(DEEPEST))
     if thick < PAST:
-        return thick + PAST, "Cut through the roof, which is drawn without a thickness."
-    return thick + PAST, f"Cut through the roof, which is {length_text(thick)} thick, plumb."
+        return thick + PAST, say("Cut through the roof, which is drawn without a thickness.")
+    return thick + PAST, say("Cut through the roof, which is {depth} thick, plumb.", depth=length_text(thick))
 
 
 def _tools(at: Sizes, frame: FreeCAD.Placement, pieces: Solid, depth: float) -> list[Part.Shape]:
@@ -188,14 +189,15 @@ def _joined(shapes: Sequence[Part.Shape]) -> Part.Shape:
 # ---- in words
 
 
-def compared(clear: float, air: AirReport) -> str:
+def compared(clear: float, air: AirReport) -> Text:
     """The clear area of an opening (mm²) against its vent's louvers, and what is narrowest on the air's way."""
     way = AirReport(air.louvers, air.throat, clear, air.target)
-    sizes_ = f"Clear opening {_square_metres(clear)}, louvers {_square_metres(air.louvers)}: "
-    if clear < air.louvers:
-        return sizes_ + ("the opening is narrower than the louvers and holds the air back. Set a smaller opening margin, or "
-                         "count on the opening's area.")
-    return sizes_ + f"the opening is no narrower than the louvers; narrowest on the air's way: {way.narrowest}."
+    verdict = (say("the opening is narrower than the louvers and holds the air back. Set a smaller opening margin, or count on "
+                   "the opening's area.") if clear < air.louvers else
+               say("the opening is no narrower than the louvers; narrowest on the air's way: {narrowest}.",
+                   narrowest=say(way.narrowest)))
+    return say("Clear opening {opening}, louvers {louvers}: {verdict}", opening=_square_metres(clear),
+               louvers=_square_metres(air.louvers), verdict=verdict)
 
 
 def _square_metres(area: float) -> str:
