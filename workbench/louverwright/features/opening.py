@@ -141,8 +141,8 @@ def _cut(vent: FreeCAD.DocumentObject | None, wishes: Wishes, before: FreeCAD.Do
         raise OpeningError(say("The vent of this opening is gone; the opening keeps its last shape. Choose another vent in "
                                "the property Vent, or delete the opening, and the roof is shown whole again."))
     if not is_linked(vent):
-        raise OpeningError(say("“{name}” stands free, so there is no roof to cut. Pick a roof for it with Edit vent, or delete "
-                               "the opening.", name=vent.Label))
+        raise OpeningError(say("“{name}” stands free, so there is no roof to cut. Pick a roof for it with Edit vent, or "
+                               "delete the opening.", name=vent.Label))
     return cut_roof(vent, spec_of(vent), _roofs(vent, before), wishes)
 
 

@@ -49,7 +49,8 @@ ROWS: tuple[Row, ...] = (
     result_row("App::PropertyLinkHidden", "Vent", GROUP, "The vent that the part belongs to.", True),
     result_row("App::PropertyString", "ContentKey", GROUP, "What the shape was made from.", True),
     result_row("App::PropertyString", "WishKey", GROUP, "The wish that the last recompute found.", True),
-    result_row("App::PropertyString", "DescribedAs", GROUP, "The description in the tree that the last recompute wrote.", True),
+    result_row("App::PropertyString", "DescribedAs", GROUP, "The description in the tree that the last recompute wrote.",
+               True),
 )
 
 

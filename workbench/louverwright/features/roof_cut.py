@@ -78,8 +78,8 @@ def cut_roof(vent: FreeCAD.DocumentObject, spec: Spec, roofs: Sequence[Part.Shap
     tools = [tool for frame, pieces in zip(frames, cleared, strict=True) for tool in _tools(at, frame, pieces, depth)]
     shape = _joined([_without(roof, tools) for roof in roofs])
     if not shape.Faces:
-        raise OpeningError(say("The opening would leave nothing of the roof, which is smaller than the opening. Pick the whole "
-                               "roof for the vent, or make the vent narrower."))
+        raise OpeningError(say("The opening would leave nothing of the roof, which is smaller than the opening. Pick the "
+                               "whole roof for the vent, or make the vent narrower."))
     clear, air = min(map(clear_area, cleared)), air_report(spec)
     return RoofCut(shape, clear, air.louvers, depth, done, compared(clear, air))
 
@@ -108,7 +108,8 @@ def _spared(at: Sizes, wishes: Wishes, frame: FreeCAD.Placement) -> tuple[Spared
     found = ridge_board(at.roof, wishes.board)
     for board in wishes.boards:
         for body in bodies_of(board):
-            found += shadow(say("“{name}”", name=board.Label), [local_point(frame, point) for point in body.tessellate(_CHORD)[0]])
+            corners = [local_point(frame, point) for point in body.tessellate(_CHORD)[0]]
+            found += shadow(say("“{name}”", name=board.Label), corners)
     return found
 
 
@@ -144,14 +145,14 @@ def _depth(at: Sizes, roofs: Sequence[Part.Shape], frames: Sequence[FreeCAD.Plac
             for found in (leaf.common(tool) for roof in roofs for leaf in _leaves(roof)):
                 deepest += [depth_under(at.roof, local_point(frame, point)) for point in found.tessellate(_CHORD)[0]]
     if not deepest:
-        raise OpeningError(say("The opening cuts nothing: there is no roof inside the vent's legs, or it is open there already. "
-                               "Move the vent onto the roof, or delete the opening."))
+        raise OpeningError(say("The opening cuts nothing: there is no roof inside the vent's legs, or it is open there "
+                               "already. Move the vent onto the roof, or delete the opening."))
     thick = max(0.0, *deepest)
     if wanted:
         return wanted, say("Cut {depth} deep, plumb, as Depth says.", depth=length_text(wanted))
     if thick > DEEPEST - PAST:
-        return DEEPEST, say("The roof goes on for more than {depth} under the opening, as a building in one solid does: cut so "
-                            "deep, plumb. Depth takes another.", depth=length_text(DEEPEST))
+        return DEEPEST, say("The roof goes on for more than {depth} under the opening, as a building in one solid does: cut "
+                            "so deep, plumb. Depth takes another.", depth=length_text(DEEPEST))
     if thick < PAST:
         return thick + PAST, say("Cut through the roof, which is drawn without a thickness.")
     return thick + PAST, say("Cut through the roof, which is {depth} thick, plumb.", depth=length_text(thick))
@@ -192,8 +193,8 @@ def _joined(shapes: Sequence[Part.Shape]) -> Part.Shape:
 def compared(clear: float, air: AirReport) -> Text:
     """The clear area of an opening (mm²) against its vent's louvers, and what is narrowest on the air's way."""
     way = AirReport(air.louvers, air.throat, clear, air.target)
-    verdict = (say("the opening is narrower than the louvers and holds the air back. Set a smaller opening margin, or count on "
-                   "the opening's area.") if clear < air.louvers else
+    verdict = (say("the opening is narrower than the louvers and holds the air back. Set a smaller opening margin, or count "
+                   "on the opening's area.") if clear < air.louvers else
                say("the opening is no narrower than the louvers; narrowest on the air's way: {narrowest}.",
                    narrowest=say(way.narrowest)))
     return say("Clear opening {opening}, louvers {louvers}: {verdict}", opening=_square_metres(clear),
