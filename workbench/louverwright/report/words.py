@@ -37,7 +37,6 @@ HOW_TO_READ = (
     "across from the reference edge.",
     "An open circle with a letter in a drawing is a point to mark; the part's table gives its two measures. Dashed lines are "
     "edges that lie behind, a circle without a letter is a round hole.",
-    "The blank is the smallest piece that the part can be cut from; its length carries no allowance for squaring.",
     "Left and right are as seen from outside. The vent's +X end looks along the ridge; left and right slopes are as "
     "seen looking that way.",
     "Finish: each part's block names the faces that stay bare for glue; all others are primed before assembly.",
@@ -46,10 +45,12 @@ HOW_TO_READ = (
 
 
 def how_to_read(job: Job) -> tuple[str, ...]:
-    """How the report is to be read, with what a gable roof needs besides."""
+    """How the report is to be read, with your own saw's kerf, and what a gable roof needs besides."""
+    told = (*HOW_TO_READ, f"The blank is the smallest piece that the part can be cut from. Its length carries no allowance for "
+            f"squaring, nor for what the saw takes between two pieces, {job.writer.fine.length(job.spec.saw_kerf)} with yours.")
     if not job.sizes.cap.gables:
-        return HOW_TO_READ
-    return (*HOW_TO_READ, "Gable sides and eave sides are the barn's: a gable side faces along its ridge. The gables of the "
+        return told
+    return (*told, "Gable sides and eave sides are the barn's: a gable side faces along its ridge. The gables of the "
             "vent's own roof are called gable ends.")
 
 
