@@ -46,8 +46,9 @@ HOW_TO_READ = (
 
 def how_to_read(job: Job) -> tuple[str, ...]:
     """How the report is to be read, with your own saw's kerf, and what a gable roof needs besides."""
-    told = (*HOW_TO_READ, f"The blank is the smallest piece that the part can be cut from. Its length carries no allowance for "
-            f"squaring, nor for what the saw takes between two pieces, {job.writer.fine.length(job.spec.saw_kerf)} with yours.")
+    kerf = job.writer.fine.length(job.spec.saw_kerf)
+    told = (*HOW_TO_READ, "The blank is the smallest piece that the part can be cut from. Its length carries no allowance for "
+            f"squaring, nor for what the saw takes between two pieces, {kerf} with yours.")
     if not job.sizes.cap.gables:
         return told
     return (*told, "Gable sides and eave sides are the barn's: a gable side faces along its ridge. The gables of the "
