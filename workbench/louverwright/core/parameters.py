@@ -301,6 +301,12 @@ PARAMETERS: tuple[Parameter, ...] = (
     Parameter("saw_crosscut", LENGTH, SHOP, 305.0, "Widest stock that your saw crosscuts.", 80.0, 3_000.0,
               scope=PAPER),
     Parameter("saw_kerf", LENGTH, SHOP, 3.2, "Width of your saw's cut.", 0.5, 8.0, scope=PAPER),
+    Parameter("lift_limit", NUMBER, SHOP, 0.0, "What each person is to lift at most, in kg.", 5.0, 50.0, scope=PAPER,
+              auto="13.6, by the lifting equation for a stage held before one"),
+    Parameter("passage_width", LENGTH, SHOP, 0.0, "Narrowest place on the way to the roof: a hatch, a door, between the rails "
+              "of a scaffold.", 300.0, 5_000.0, scope=PAPER, auto="not given"),
+    Parameter("wind_speed", NUMBER, SHOP, 0.0, "Design wind speed of the place in m/s, as the code there gives it "
+              "(three-second gust).", 20.0, 90.0, scope=PAPER, auto="not given"),
     Parameter("shortest_piece", LENGTH, SHOP, 200.0, "Shortest piece that you let your saw cut without a holder.",
               50.0, 600.0, scope=PAPER),
 )

@@ -10,8 +10,12 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
+from ..report.html import to_html
 from ..report.job import Job
-from .papers import write_papers
+from ..report.lift import lift_report
+from ..report.page import Report
+from .papers import write_papers, write_whole
+from .pdf import write_pdf
 
 
 @dataclass(frozen=True)
@@ -23,9 +27,21 @@ class PaperSet:
     write: Callable[[Job, Path], list[Path]]
 
 
+def pages(name: str, make: Callable[[Job], Report]) -> Callable[[Job, Path], list[Path]]:
+    """A writer of one report as ``name``.html and ``name``.pdf."""
+    def write(job: Job, folder: Path) -> list[Path]:
+        report, paper = make(job), job.spec.paper_size
+        folder.mkdir(parents=True, exist_ok=True)
+        return [write_whole(folder / f"{name}.html", lambda path: path.write_text(to_html(report, paper), encoding="utf-8")),
+                write_whole(folder / f"{name}.pdf", lambda path: write_pdf(report, path, paper))]
+
+    return write
+
+
 #: In the order in which they are needed.
 SETS = (
     PaperSet("cuts", "the cut report: every part, its cuts and joints, set-ups for the saw", write_papers),
+    PaperSet("lift", "the lift plan: weights, centres, people, slings, wind", pages("lift-plan", lift_report)),
 )
 BY_NAME = {each.name: each for each in SETS}
 
