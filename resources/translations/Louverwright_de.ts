@@ -52,6 +52,10 @@
         <translation>12.5 kg oder 27 lb</translation>
     </message>
     <message>
+        <source>13.6, by the lifting equation for a stage held before one</source>
+        <translation>13,6, nach der Hebegleichung für einen Abschnitt, der vor dem Körper gehalten wird</translation>
+    </message>
+    <message>
         <source>33.7° or 8:12</source>
         <translation>33.7° oder 8:12</translation>
     </message>
@@ -454,6 +458,10 @@
     <message>
         <source>Depth of the dados that take the slats.</source>
         <translation>Tiefe der Nuten, in denen die Lamellen sitzen.</translation>
+    </message>
+    <message>
+        <source>Design wind speed of the place in m/s, as the code there gives it (three-second gust).</source>
+        <translation>Bemessungswindgeschwindigkeit des Ortes in m/s, wie die dortige Norm sie angibt (Drei-Sekunden-Böe).</translation>
     </message>
     <message>
         <source>Diameter of the mast through the roof for a vane or finial; 0 for none.</source>
@@ -1044,6 +1052,10 @@
         <translation>Richten Sie zuerst das Auflager, oder messen Sie noch einmal.</translation>
     </message>
     <message>
+        <source>Lift limit</source>
+        <translation>Hebegrenze</translation>
+    </message>
+    <message>
         <source>List every mark as it stands in the report and find its pieces in the model, or the mark of a piece that is picked.</source>
         <translation>Alle Zeichen auflisten, wie sie im Bericht stehen, und ihre Stücke im Modell finden, oder das Zeichen eines gewählten Stücks.</translation>
     </message>
@@ -1272,6 +1284,10 @@
         <translation>Name des Auftrags, wie er im Schriftfeld des Berichts steht.</translation>
     </message>
     <message>
+        <source>Narrowest place on the way to the roof: a hatch, a door, between the rails of a scaffold.</source>
+        <translation>Engste Stelle auf dem Weg zum Dach: eine Luke, eine Tür, zwischen den Geländern eines Gerüsts.</translation>
+    </message>
+    <message>
         <source>Net free area of the louvers: head and sill gaps are closed, screen taken off.</source>
         <translation>Freier Querschnitt der Lamellen: Fugen an Kopf und Sohlbank sind geschlossen, das Gitter ist abgezogen.</translation>
     </message>
@@ -1406,6 +1422,10 @@
     <message>
         <source>Parts and marks</source>
         <translation>Teile und Zeichen</translation>
+    </message>
+    <message>
+        <source>Passage width</source>
+        <translation>Durchgangsbreite</translation>
     </message>
     <message>
         <source>Pick two slopes, the ridge, one slope, or the whole roof</source>
@@ -2524,6 +2544,10 @@
         <translation>Was die Giebel schließt: Verschalung, oder Lamellen wie in den Feldern.</translation>
     </message>
     <message>
+        <source>What each person is to lift at most, in kg.</source>
+        <translation>Was jede Person höchstens heben soll, in kg.</translation>
+    </message>
+    <message>
         <source>What follows</source>
         <translation>Was daraus folgt</translation>
     </message>
@@ -2654,6 +2678,10 @@
     <message>
         <source>Width that a corner post shows on each face.</source>
         <translation>Breite, die ein Eckpfosten auf jeder Seite zeigt.</translation>
+    </message>
+    <message>
+        <source>Wind speed</source>
+        <translation>Windgeschwindigkeit</translation>
     </message>
     <message>
         <source>With several vents: from each end of the unbroken ridge to the axis of the nearest vent; between these the vents are evenly spaced. One vent stands in the middle.</source>
@@ -4167,6 +4195,10 @@
         <translation>Tiefe der Nuten, in denen die Lamellen sitzen. 3 mm bis 25 mm.</translation>
     </message>
     <message>
+        <source>Design wind speed of the place in m/s, as the code there gives it (three-second gust). 20.0 to 90.0. 0: not given.</source>
+        <translation>Bemessungswindgeschwindigkeit des Ortes in m/s, wie die dortige Norm sie angibt (Drei-Sekunden-Böe). 20.0 bis 90.0. 0: nicht angegeben.</translation>
+    </message>
+    <message>
         <source>Diameter of the mast through the roof for a vane or finial; 0 for none. 15 mm to 120 mm. 0: no mast.</source>
         <translation>Durchmesser des Masts durch das Dach für eine Wetterfahne oder Dachspitze; 0 für keinen. 15 mm bis 120 mm. 0: kein Mast.</translation>
     </message>
@@ -4509,6 +4541,10 @@
     <message>
         <source>Name of the job, as it stands in the report's title block.</source>
         <translation>Name des Auftrags, wie er im Schriftfeld des Berichts steht.</translation>
+    </message>
+    <message>
+        <source>Narrowest place on the way to the roof: a hatch, a door, between the rails of a scaffold. 300 mm to 5000 mm. 0: not given.</source>
+        <translation>Engste Stelle auf dem Weg zum Dach: eine Luke, eine Tür, zwischen den Geländern eines Gerüsts. 300 mm bis 5000 mm. 0: nicht angegeben.</translation>
     </message>
     <message>
         <source>Net free area of the louvers: head and sill gaps are closed, screen taken off.</source>
@@ -4953,6 +4989,10 @@
     <message>
         <source>What closes the gables: cladding, or slats as in the panels.</source>
         <translation>Was die Giebel schließt: Verschalung, oder Lamellen wie in den Feldern.</translation>
+    </message>
+    <message>
+        <source>What each person is to lift at most, in kg. 5.0 to 50.0. 0: 13.6, by the lifting equation for a stage held before one.</source>
+        <translation>Was jede Person höchstens heben soll, in kg. 5.0 bis 50.0. 0: 13,6, nach der Hebegleichung für einen Abschnitt, der vor dem Körper gehalten wird.</translation>
     </message>
     <message>
         <source>What the last recompute found.</source>

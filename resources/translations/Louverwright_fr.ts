@@ -52,6 +52,10 @@
         <translation>12.5 kg ou 27 lb</translation>
     </message>
     <message>
+        <source>13.6, by the lifting equation for a stage held before one</source>
+        <translation>13,6, selon l'équation de levage pour un étage tenu devant soi</translation>
+    </message>
+    <message>
         <source>33.7° or 8:12</source>
         <translation>33.7° ou 8:12</translation>
     </message>
@@ -454,6 +458,10 @@
     <message>
         <source>Depth of the dados that take the slats.</source>
         <translation>Profondeur des rainures qui reçoivent les lames.</translation>
+    </message>
+    <message>
+        <source>Design wind speed of the place in m/s, as the code there gives it (three-second gust).</source>
+        <translation>Vitesse de vent de calcul du lieu en m/s, telle que la norme locale la donne (rafale de trois secondes).</translation>
     </message>
     <message>
         <source>Diameter of the mast through the roof for a vane or finial; 0 for none.</source>
@@ -1044,6 +1052,10 @@
         <translation>Mettez d'abord l'assise de niveau, ou mesurez de nouveau.</translation>
     </message>
     <message>
+        <source>Lift limit</source>
+        <translation>Limite de levage</translation>
+    </message>
+    <message>
         <source>List every mark as it stands in the report and find its pieces in the model, or the mark of a piece that is picked.</source>
         <translation>Lister tous les repères tels qu'ils figurent dans le rapport et trouver leurs pièces dans le modèle, ou le repère d'une pièce choisie.</translation>
     </message>
@@ -1272,6 +1284,10 @@
         <translation>Nom du chantier, tel qu'il figure dans le cartouche du rapport.</translation>
     </message>
     <message>
+        <source>Narrowest place on the way to the roof: a hatch, a door, between the rails of a scaffold.</source>
+        <translation>Endroit le plus étroit sur le chemin du toit : une trappe, une porte, entre les garde-corps d'un échafaudage.</translation>
+    </message>
+    <message>
         <source>Net free area of the louvers: head and sill gaps are closed, screen taken off.</source>
         <translation>Section libre des lames : jours de tête et d'appui fermés, grillage déduit.</translation>
     </message>
@@ -1406,6 +1422,10 @@
     <message>
         <source>Parts and marks</source>
         <translation>Pièces et repères</translation>
+    </message>
+    <message>
+        <source>Passage width</source>
+        <translation>Largeur de passage</translation>
     </message>
     <message>
         <source>Pick two slopes, the ridge, one slope, or the whole roof</source>
@@ -2524,6 +2544,10 @@
         <translation>Ce qui ferme les pignons : un bardage, ou des lames comme dans les panneaux.</translation>
     </message>
     <message>
+        <source>What each person is to lift at most, in kg.</source>
+        <translation>Ce que chaque personne doit lever au plus, en kg.</translation>
+    </message>
+    <message>
         <source>What follows</source>
         <translation>Ce qui en découle</translation>
     </message>
@@ -2654,6 +2678,10 @@
     <message>
         <source>Width that a corner post shows on each face.</source>
         <translation>Largeur qu'un poteau d'angle montre sur chaque face.</translation>
+    </message>
+    <message>
+        <source>Wind speed</source>
+        <translation>Vitesse du vent</translation>
     </message>
     <message>
         <source>With several vents: from each end of the unbroken ridge to the axis of the nearest vent; between these the vents are evenly spaced. One vent stands in the middle.</source>
@@ -4167,6 +4195,10 @@
         <translation>Profondeur des rainures qui reçoivent les lames. de 3 mm à 25 mm.</translation>
     </message>
     <message>
+        <source>Design wind speed of the place in m/s, as the code there gives it (three-second gust). 20.0 to 90.0. 0: not given.</source>
+        <translation>Vitesse de vent de calcul du lieu en m/s, telle que la norme locale la donne (rafale de trois secondes). de 20.0 à 90.0. 0: non donné.</translation>
+    </message>
+    <message>
         <source>Diameter of the mast through the roof for a vane or finial; 0 for none. 15 mm to 120 mm. 0: no mast.</source>
         <translation>Diamètre du mât qui traverse le toit pour une girouette ou un épi ; 0 sans mât. de 15 mm à 120 mm. 0: pas de mât.</translation>
     </message>
@@ -4509,6 +4541,10 @@
     <message>
         <source>Name of the job, as it stands in the report's title block.</source>
         <translation>Nom du chantier, tel qu'il figure dans le cartouche du rapport.</translation>
+    </message>
+    <message>
+        <source>Narrowest place on the way to the roof: a hatch, a door, between the rails of a scaffold. 300 mm to 5000 mm. 0: not given.</source>
+        <translation>Endroit le plus étroit sur le chemin du toit : une trappe, une porte, entre les garde-corps d'un échafaudage. de 300 mm à 5000 mm. 0: non donné.</translation>
     </message>
     <message>
         <source>Net free area of the louvers: head and sill gaps are closed, screen taken off.</source>
@@ -4953,6 +4989,10 @@
     <message>
         <source>What closes the gables: cladding, or slats as in the panels.</source>
         <translation>Ce qui ferme les pignons : un bardage, ou des lames comme dans les panneaux.</translation>
+    </message>
+    <message>
+        <source>What each person is to lift at most, in kg. 5.0 to 50.0. 0: 13.6, by the lifting equation for a stage held before one.</source>
+        <translation>Ce que chaque personne doit lever au plus, en kg. de 5.0 à 50.0. 0: 13,6, selon l'équation de levage pour un étage tenu devant soi.</translation>
     </message>
     <message>
         <source>What the last recompute found.</source>
