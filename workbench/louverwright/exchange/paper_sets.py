@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from ..report.job import Job
+from .checks_papers import write_checks
 from .papers import write_papers
 
 
@@ -26,6 +27,7 @@ class PaperSet:
 #: In the order in which they are needed.
 SETS = (
     PaperSet("cuts", "the cut report: every part, its cuts and joints, set-ups for the saw", write_papers),
+    PaperSet("checks", "the checks: dry fit, rain, air, movement of the wood, what errors at the saw do", write_checks),
 )
 BY_NAME = {each.name: each for each in SETS}
 
