@@ -200,11 +200,12 @@ def facing_area(a: Stands, b: Stands, gap: float) -> float:
         for normal, offset, corners in mine:
             for _, other, facing in b.patches.get(_key(key, -1.0), ()):
                 if abs(-other - offset - gap) < GAP_ERROR:
-                    total += _shared_area(corners, facing, normal)
+                    total += shared_area(corners, facing, normal)
     return total
 
 
-def _shared_area(a: tuple[Vec, ...], b: tuple[Vec, ...], normal: Vec) -> float:
+def shared_area(a: tuple[Vec, ...], b: tuple[Vec, ...], normal: Vec) -> float:
+    """Area (mm²) of what is common to two convex polygons that face each other, seen along ``normal``."""
     shared = shared_polygon(a, b, normal)
     return abs(dot(newell(shared), normal)) / 2.0 if shared else 0.0
 

@@ -14,6 +14,7 @@ from ..report.html import to_html
 from ..report.job import Job
 from ..report.lift import lift_report
 from ..report.page import Report
+from .checks_papers import write_checks
 from .papers import write_papers, write_whole
 from .pdf import write_pdf
 
@@ -42,6 +43,7 @@ def pages(name: str, make: Callable[[Job], Report]) -> Callable[[Job, Path], lis
 SETS = (
     PaperSet("cuts", "the cut report: every part, its cuts and joints, set-ups for the saw", write_papers),
     PaperSet("lift", "the lift plan: weights, centres, people, slings, wind", pages("lift-plan", lift_report)),
+    PaperSet("checks", "the checks: dry fit, rain, air, movement of the wood, what errors at the saw do", write_checks),
 )
 BY_NAME = {each.name: each for each in SETS}
 
