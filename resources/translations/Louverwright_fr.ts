@@ -2413,7 +2413,7 @@
     </message>
     <message>
         <source>The wish that the last recompute found.</source>
-        <translation>Le souhait que le dernier recalcul a trouvé.</translation>
+        <translation type="vanished">Le souhait que le dernier recalcul a trouvé.</translation>
     </message>
     <message>
         <source>They are not the parts of a report.</source>
@@ -4865,10 +4865,6 @@
     <message>
         <source>The vent that this one is alike to, the first of the row.</source>
         <translation>Le lanterneau auquel celui-ci est semblable, le premier de la rangée.</translation>
-    </message>
-    <message>
-        <source>The wish that the last recompute found.</source>
-        <translation>Le souhait que le dernier recalcul a trouvé.</translation>
     </message>
     <message>
         <source>Thickest stock that your saw cuts with its blade upright. 20 mm to 300 mm.</source>

@@ -6,13 +6,14 @@ from __future__ import annotations
 import math
 
 import pytest
-from making import EXAMPLES, job_of, vent
+from making import EXAMPLES, job_of, spec_of, vent
 
 from louverwright.core.lifting import (
     GRAVITY,
     INCH,
     POUND,
     Load,
+    each_lifts,
     loads,
     passes,
     people,
@@ -21,6 +22,7 @@ from louverwright.core.lifting import (
     velocity_pressure,
     wind_forces,
 )
+from louverwright.core.parameters import BY_NAME
 
 #: Square feet in a square metre, pounds of force in a newton, miles an hour in m/s.
 FT2, LBF, MPH = 10.763910, 1.0 / 4.4482216, 0.44704
@@ -40,6 +42,12 @@ def test_the_lifting_equation(h: float, v: float, d: float, turned: float, wante
                                                                (10.0, 30.0, 71.0, 0.0), (10.0, 30.0, 10.0, 136.0)])
 def test_beyond_its_reach_the_equation_allows_nothing(held: float, start: float, lift: float, turned: float) -> None:
     assert recommended_weight(held * INCH, start * INCH, lift * INCH, turned) == 0.0
+
+
+def test_the_parameter_says_what_the_equation_gives() -> None:
+    usual = each_lifts(spec_of())
+    assert BY_NAME["lift_limit"].auto.startswith(f"{usual:.1f},")
+    assert each_lifts(spec_of(lift_limit=20.0)) == 20.0
 
 
 def test_turning_makes_it_less_and_nothing_makes_it_more_than_the_constant() -> None:

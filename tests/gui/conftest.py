@@ -66,5 +66,14 @@ def said(monkeypatch: pytest.MonkeyPatch) -> list[str]:
 
     texts: list[str] = []
     for command in (compare, mend, roof_opening, vents_along_ridge):
-        monkeypatch.setattr(command, "say", texts.append)
+        monkeypatch.setattr(command, "tell", texts.append)
     return texts
+
+
+@pytest.fixture
+def no_panel_left() -> Iterator[None]:
+    """Closes a panel that a test has left open."""
+    import FreeCADGui
+
+    yield
+    FreeCADGui.Control.closeDialog()

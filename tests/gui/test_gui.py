@@ -64,8 +64,8 @@ def said(monkeypatch):
     from louverwright.commands import cut_report, new_vent
 
     texts = []
-    monkeypatch.setattr(cut_report, "say", texts.append)
-    monkeypatch.setattr(new_vent, "say", texts.append)
+    monkeypatch.setattr(cut_report, "tell", texts.append)
+    monkeypatch.setattr(new_vent, "tell", texts.append)
     return texts
 
 

@@ -23,13 +23,7 @@ from louverwright.panels.preferences_page import PreferencesPage
 from louverwright.view.in_view import graph_of
 
 NEW, EDIT = "Louverwright_NewVent", "Louverwright_EditVent"
-pytestmark = pytest.mark.usefixtures("in_workbench")
-
-
-@pytest.fixture(autouse=True)
-def no_panel_left():
-    yield
-    FreeCADGui.Control.closeDialog()
+pytestmark = pytest.mark.usefixtures("in_workbench", "no_panel_left")
 
 
 def run(name):
@@ -171,6 +165,22 @@ def test_readings_on_the_roof_become_pitches():
     assert "Included angle" in vent.SurveyNote
 
 
+def test_a_text_that_is_no_value_is_forgiven_where_it_is_asked_for_no_more():
+    document = opened()
+    form = widget("RoofForm").box
+    for choice in ("flared hip", "hip"):
+        form.setCurrentIndex(form.findData(choice))
+        form.activated.emit(form.currentIndex())
+        settle(0.4)
+        if choice == "flared hip":
+            widget("Vent roof").set_open(True)
+            type_into("FlarePitch", "steep")
+            assert "Go there" in words("Findings")
+    settle(0.5)
+    press_ok()
+    assert document.getObject("Vent") is not None
+
+
 def test_only_what_the_vent_has_a_use_for_is_asked():
     opened()
     widget("Vent roof").set_open(True)
@@ -248,6 +258,7 @@ def test_a_value_driven_by_an_expression_is_locked_and_kept():
     edit(vent)
     settle(0.3)
     assert not widget("Width").isEnabled()
+    assert "1000mm + 50mm" in widget("Width").toolTip()    # and it still says so after the check
     type_into("RoofPitch", "30")
     press_ok()
     assert vent.ExpressionEngine != []

@@ -23,13 +23,7 @@ from louverwright.features.standing import global_placement
 from louverwright.features.vent import make_vent
 
 NEW, EDIT = "Louverwright_NewVent", "Louverwright_EditVent"
-pytestmark = pytest.mark.usefixtures("in_workbench")
-
-
-@pytest.fixture(autouse=True)
-def no_panel_left():
-    yield
-    FreeCADGui.Control.closeDialog()
+pytestmark = pytest.mark.usefixtures("in_workbench", "no_panel_left")
 
 
 @pytest.fixture
@@ -109,6 +103,26 @@ def test_the_place_follows_slider_and_number(document, roof, shot):
     vent = document.getObject("Vent")
     assert (vent.AlongRidge.Value, vent.FromEnd) == (2000.0, "back")
     assert any(near(global_placement(vent).Base, on(TURNED, x)) for x in (2000.0, LONG - 2000.0))
+
+
+def test_a_place_past_the_ridge_is_told_and_not_taken(document, roof):
+    pick(roof)
+    run(NEW)
+    type_into("AlongRidge", "99 m")    # on the way "99" is typed, which is 99 mm
+    assert "past the end of the ridge" in words("RoofWords")
+    press_ok()
+    assert document.getObject("Vent").AlongRidge.Value == 99.0
+
+
+def test_another_unit_is_taken_over_by_the_roofs_own_fields(document, roof):
+    pick(roof)
+    run(NEW)
+    box = widget("PaperUnits").box
+    box.setCurrentIndex(box.findData("in"))
+    box.activated.emit(box.currentIndex())
+    settle(0.3)
+    assert words("AlongRidge") == '0"'
+    assert "mm" not in words("RoofWords")
 
 
 def test_a_pick_that_is_no_roof_is_told_and_another_can_be_made(document, roof, shot):

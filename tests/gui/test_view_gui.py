@@ -443,8 +443,8 @@ def test_a_vent_that_cannot_be_built_is_told_of(monkeypatch, name):
     from louverwright.commands import parts_and_marks, take_apart
 
     texts = []
-    monkeypatch.setattr(take_apart, "say", texts.append)
-    monkeypatch.setattr(parts_and_marks, "say", texts.append)
+    monkeypatch.setattr(take_apart, "tell", texts.append)
+    monkeypatch.setattr(parts_and_marks, "tell", texts.append)
     vent = barn()
     vent.Width = 5000.0
     run(name)

@@ -12,6 +12,8 @@ import sys
 import tempfile
 from pathlib import Path
 
+import pytest
+
 LIBRARY = Path("/usr/lib/freecad/lib")
 SHARED = Path("/usr/share/freecad")
 
@@ -30,3 +32,25 @@ def load_freecad() -> None:
 
 if "FreeCAD" not in sys.modules:
     load_freecad()
+
+
+@pytest.fixture
+def document():
+    """An empty document with undo; every document is closed afterwards."""
+    import FreeCAD
+
+    found = FreeCAD.newDocument("Barn")
+    found.UndoMode = 1
+    yield found
+    for name in FreeCAD.listDocuments():
+        FreeCAD.closeDocument(name)
+
+
+@pytest.fixture
+def roof(document):
+    """A thick roof of two slopes, somewhere and turned."""
+    from roofs import TURNED, feature, roof_shape
+
+    found = feature(document, roof_shape(), place=TURNED)
+    document.recompute()
+    return found

@@ -33,22 +33,6 @@ from louverwright.features.vent import delete_vent, make_vent
 BOARD = 38.0
 
 
-@pytest.fixture
-def document():
-    found = FreeCAD.newDocument("Barn")
-    found.UndoMode = 1
-    yield found
-    for name in FreeCAD.listDocuments():
-        FreeCAD.closeDocument(name)
-
-
-@pytest.fixture
-def roof(document):
-    found = feature(document, roof_shape(), place=TURNED)
-    document.recompute()
-    return found
-
-
 def seated(document, *picks, **values):
     vent = make_vent(document, **values)
     stand_on(vent, read_roof(*picks))

@@ -274,7 +274,7 @@ def test_the_report_has_what_the_document_says(vent, document, oak) -> None:
 
 def test_a_part_of_an_older_document_gets_what_it_lacks(vent, document) -> None:
     before, leg = model(vent), part(vent, LEG)
-    for name in (*WISHES, "WishKey"):
+    for name in WISHES:
         leg.setPropertyStatus(name, "-LockDynamic")
         assert leg.removeProperty(name)
     assert wishes_of(vent) == {}

@@ -19,22 +19,6 @@ from louverwright.features.standing import global_placement, same_place
 from louverwright.features.vent import links_of, make_vent, parts_of
 
 
-@pytest.fixture
-def document():
-    found = FreeCAD.newDocument("Barn")
-    found.UndoMode = 1
-    yield found
-    for name in FreeCAD.listDocuments():
-        FreeCAD.closeDocument(name)
-
-
-@pytest.fixture
-def roof(document):
-    found = feature(document, roof_shape(), place=TURNED)
-    document.recompute()
-    return found
-
-
 def seated(document, root, along=0.0, end=MIDDLE, path="", **values):
     vent = make_vent(document, **values)
     stand_on(vent, read_roof(RoofPick(root, (path,) if path else ())), along, end)
@@ -71,6 +55,16 @@ def test_its_feet_stand_on_the_roof(document, roof) -> None:
     placed = vent.Shape.copy()
     assert placed.distToShape(roof.Shape)[0] < 1e-3
     assert placed.common(roof.Shape).Volume < 1.0
+
+
+@pytest.mark.parametrize("offset", [80.0, -80.0])
+def test_beside_the_ridge_it_stands_where_the_offset_says(document, roof, offset) -> None:
+    vent = seated(document, roof, 2000.0, BACK, ridge_offset=offset)
+    left = vent.Placement.Rotation.multVec(Vector(0.0, 1.0, 0.0))
+    beside = [base(vent) - left * offset - on(TURNED, x) for x in (2000.0, LONG - 2000.0)]
+    assert min(each.Length for each in beside) < 1e-6
+    assert vent.Shape.distToShape(roof.Shape)[0] < 1e-3
+    assert vent.Shape.common(roof.Shape).Volume < 1.0
 
 
 def test_sized_by_the_ridge_it_has_just_read(document, roof) -> None:
@@ -244,9 +238,15 @@ def test_saved_and_reopened_it_still_follows_and_nothing_is_touched(document, ro
     assert near(base(vent), there + Vector(0.0, 0.0, 100.0))
 
 
-def test_undo_and_redo_of_taking_a_seat(document, roof) -> None:
+@pytest.mark.parametrize("number", range(4))
+def test_undo_and_redo_of_taking_a_seat(document, roof, number) -> None:
+    """FreeCAD brings properties back in an order that changes with how many they are: 1 to 12 own ones have shown it all."""
     vent = make_vent(document)
+    for own in range(4 * number):
+        vent.addProperty("App::PropertyLength", f"Own{own}", "Mine")
     document.openTransaction("Stand on the roof")
+    for own in range(4 * number):
+        setattr(vent, f"Own{own}", 1.0)
     stand_on(vent, read_roof(RoofPick(roof)), 2000.0, BACK)
     document.recompute()
     document.commitTransaction()
@@ -255,6 +255,7 @@ def test_undo_and_redo_of_taking_a_seat(document, roof) -> None:
     assert near(base(vent), Vector())
     assert vent.PitchLeft.Value == pytest.approx(33.69)
     document.redo()
+    assert near(base(vent), seat)
     document.recompute()
     assert near(base(vent), seat)
     assert not_settled(document) == []

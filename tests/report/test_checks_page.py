@@ -13,6 +13,7 @@ import pytest
 sys.path.append(str(Path(__file__).resolve().parents[1] / "core"))
 from making import EXAMPLES, job_of, no_number, scenario_of
 
+from louverwright.core.part_wish import PartWish
 from louverwright.exchange.papers import job_from_values
 from louverwright.report.checks_page import LOOK, chapters, checks_report, to_checks_json
 from louverwright.report.html import to_html
@@ -43,10 +44,22 @@ def test_shipped_vents_fit_and_keep_rain_out(name: str) -> None:
     assert not [c for c in found["rain"].checks if c.name.startswith("Sight") and c.verdict.startswith(LOOK)]
 
 
-def test_a_vent_with_parts_left_out_is_checked_whole() -> None:
-    """Its joints are the whole vent's: what is bought or reused has to fit as well."""
-    scenario = scenario_of("cart-shed-gable")
-    job = job_from_values(scenario.values, scenario.revision, scenario.folder, parts=scenario.parts)
+@pytest.mark.parametrize("kind", ["louver.screen", "louver.slat"])
+def test_a_vent_with_parts_left_out_is_checked_whole(kind: str) -> None:
+    """What is bought or used again has to fit as well, and keeps out the rain once it is in its place."""
+    values = scenario_of(EXAMPLES[0]).values
+    job = job_from_values(values, parts={kind: PartWish(left_out=True)})
     assert job.assembly.left_out
-    whole = job_from_values(scenario.values, scenario.revision, scenario.folder)
-    assert chapters(job)[0].checks == chapters(whole)[0].checks
+    for ours, whole in zip(chapters(job)[:2], chapters(job_from_values(values))[:2], strict=True):
+        assert ours.checks == whole.checks
+
+
+@pytest.mark.parametrize("name", CHOSEN)
+def test_parts_that_move_alike_share_a_row_and_none_is_missing(name: str) -> None:
+    job = job_of(name)
+    (found,) = [chapter for chapter in chapters(job) if chapter.key == "movement"]
+    told = [mark for check in found.checks if "thickness" not in check.name
+            for mark in check.name.split(": ")[0].split(", ")]
+    solid = [part.mark for part in job.assembly.parts if part.stock.form not in ("sheet", "mesh")]
+    assert sorted(told) == sorted(solid)
+    assert len({(check.name.split(": ")[1], check.shown, check.limit) for check in found.checks}) == len(found.checks)

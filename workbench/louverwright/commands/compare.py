@@ -15,7 +15,7 @@ from ..features.language import tr, translated
 from ..features.model import REFUSALS, folder_of_document
 from ..report.compare_words import Pair
 from .cut_report import chosen_vent, job_of, open_in_viewer
-from .messages import say
+from .messages import tell
 
 
 class Compare:
@@ -34,13 +34,13 @@ class Compare:
         try:
             written = compare_with(vent, earlier)
         except (*REFUSALS, ScenarioError) as error:
-            say(tr("The vent was not compared.") + f"\n\n{translated(error)}")
+            tell(tr("The vent was not compared.") + f"\n\n{translated(error)}")
         except OSError as error:
-            say(tr("The comparison could not be written to this folder:")
+            tell(tr("The comparison could not be written to this folder:")
                 + f" {earlier.parent}\n\n{error.strerror or error}.")
         else:
             if not open_in_viewer(written[0]):
-                say(tr("The comparison is written, but this system has no viewer for it:")
+                tell(tr("The comparison is written, but this system has no viewer for it:")
                     + "\n\n" + "\n".join(str(path) for path in written))
 
 

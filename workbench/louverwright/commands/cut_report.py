@@ -17,7 +17,7 @@ from ..features.model import REFUSALS, folder_of_document, wishes_of
 from ..features.properties import values_of
 from ..features.vent import is_vent, vent_of
 from ..report.job import Job
-from .messages import say
+from .messages import tell
 
 
 class CutReport:
@@ -36,9 +36,9 @@ class CutReport:
         try:
             written = write_cut_report(vent, folder)
         except (*REFUSALS, PdfError) as error:
-            say(tr("The report was not written.") + f"\n\n{translated(error)}")
+            tell(tr("The report was not written.") + f"\n\n{translated(error)}")
         except OSError as error:
-            say(tr("The report could not be written to this folder:")
+            tell(tr("The report could not be written to this folder:")
                 + f" {folder}\n\n{error.strerror or error}.")
         else:
             open_first(written)
@@ -79,7 +79,7 @@ def open_first(written: list[Path]) -> None:
     """Opens the first paper that the system has a viewer for."""
     readable = [path for path in written if path.suffix in (".html", ".pdf")]
     if not any(open_in_viewer(path) for path in readable):
-        say(tr("The report is written, but this system has no viewer for it:")
+        tell(tr("The report is written, but this system has no viewer for it:")
             + "\n\n" + "\n".join(str(path) for path in written))
 
 

@@ -21,7 +21,7 @@ from ..features.standing import global_placement
 from ..panels.draft import Draft
 from ..panels.vent_panel import VentPanel
 from .cut_report import chosen_vent
-from .messages import say
+from .messages import tell
 
 
 class EditVent:
@@ -44,14 +44,14 @@ def edit(vent: FreeCAD.DocumentObject) -> VentPanel | None:
         refuse_newer(vent)
         values = values_of(vent)
     except REFUSALS as refusal:
-        say(translated(refusal))
+        tell(translated(refusal))
         return None
 
     def accepted(draft: Draft) -> bool:
         try:
             change_vent(vent, draft.changed, draft.seat, draft.seat_changed)
         except (*REFUSALS, RoofError) as refusal:
-            say(translated(refusal))
+            tell(translated(refusal))
             return False
         return True
 

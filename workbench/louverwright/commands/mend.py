@@ -17,7 +17,7 @@ from ..features.model import REFUSALS, folder_of_document
 from ..report.job import Job
 from ..report.place_words import part_name
 from .cut_report import ask_folder, chosen_vent, job_of, open_in_viewer
-from .messages import say
+from .messages import tell
 
 
 @dataclass(frozen=True)
@@ -52,13 +52,13 @@ class Mend:
                 return
             written = mend_part(job, told, folder)
         except (*REFUSALS, MendError) as error:
-            say(tr("Nothing can be said about this part.") + f"\n\n{translated(error)}")
+            tell(tr("Nothing can be said about this part.") + f"\n\n{translated(error)}")
         except OSError as error:
-            say(tr("The answer could not be written to this folder:")
+            tell(tr("The answer could not be written to this folder:")
                 + f" {folder or ''}\n\n{error.strerror or error}.")
         else:
             if not open_in_viewer(written[0]):
-                say(tr("The answer is written, but this system has no viewer for it:")
+                tell(tr("The answer is written, but this system has no viewer for it:")
                     + "\n\n" + "\n".join(str(path) for path in written))
 
 

@@ -7,6 +7,6 @@ import FreeCADGui
 from PySide import QtGui
 
 
-def say(text: str) -> None:
+def tell(text: str) -> None:
     """A message box with a sentence; waits until it is closed."""
     QtGui.QMessageBox.warning(FreeCADGui.getMainWindow(), "Louverwright", text)

@@ -19,7 +19,7 @@ from ..features.standing import global_placement
 from ..features.vent import make_vent
 from ..panels.draft import Draft
 from ..panels.vent_panel import VentPanel
-from .messages import say
+from .messages import tell
 
 
 class NewVent:
@@ -46,7 +46,7 @@ def open_panel(document: FreeCAD.Document, own_document: bool = False) -> VentPa
         try:
             new_vent(document, draft.seat, **draft.wanted)
         except (*REFUSALS, RoofError) as refusal:
-            say(translated(refusal))
+            tell(translated(refusal))
             return False
         return True
 

@@ -12,7 +12,7 @@ from ..features.standing import global_placement
 from ..panels.marks_panel import MarksPanel
 from ..view.in_view import Found
 from .cut_report import chosen_vent, job_of
-from .messages import say
+from .messages import tell
 from .take_apart import chosen_of_row
 
 
@@ -35,7 +35,7 @@ def parts_and_marks(vent: FreeCAD.DocumentObject) -> MarksPanel | None:
     try:
         job = job_of(vent)
     except REFUSALS as refusal:
-        say(tr("The parts cannot be listed.") + f"\n\n{translated(refusal)}")
+        tell(tr("The parts cannot be listed.") + f"\n\n{translated(refusal)}")
         return None
     standing = chosen_of_row(vent)
     panel = MarksPanel(tr("Parts and marks"), job, vent, standing, Found(vent.Document), global_placement(standing))

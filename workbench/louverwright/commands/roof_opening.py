@@ -13,7 +13,7 @@ from ..features.model import REFUSALS
 from ..features.opening import make_opening
 from ..features.roof_link import is_linked
 from .cut_report import chosen_vent
-from .messages import say
+from .messages import tell
 
 
 class OpenRoof:
@@ -32,7 +32,7 @@ class OpenRoof:
         try:
             made = open_roof(vent)
         except (*REFUSALS, RoofError, OpeningError) as refusal:
-            say(translated(refusal))
+            tell(translated(refusal))
             return
         FreeCADGui.Selection.clearSelection()
         FreeCADGui.Selection.addSelection(made.Document.Name, made.Name)

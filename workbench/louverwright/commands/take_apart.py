@@ -14,7 +14,7 @@ from ..panels.apart_panel import ApartPanel
 from ..view.in_view import Picture
 from ..view.painting import seen_in
 from .cut_report import chosen_vent, job_of
-from .messages import say
+from .messages import tell
 
 
 class TakeApart:
@@ -39,7 +39,7 @@ def take_apart(vent: FreeCAD.DocumentObject) -> ApartPanel | None:
     try:
         job = job_of(vent)
     except REFUSALS as refusal:
-        say(tr("The vent cannot be taken apart.") + f"\n\n{translated(refusal)}")
+        tell(tr("The vent cannot be taken apart.") + f"\n\n{translated(refusal)}")
         return None
     standing = chosen_of_row(vent)
     picture = Picture(vent.Document, [standing], seen_in(vent))

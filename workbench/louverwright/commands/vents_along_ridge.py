@@ -10,7 +10,7 @@ from ..features.language import tr, translated
 from ..features.model import REFUSALS
 from ..features.row import update_row
 from .cut_report import chosen_vent
-from .messages import say
+from .messages import tell
 
 
 class VentsAlongRidge:
@@ -28,10 +28,10 @@ class VentsAlongRidge:
         try:
             changed = vents_along_ridge(vent)
         except REFUSALS as refusal:
-            say(translated(refusal))
+            tell(translated(refusal))
             return
         if not changed and vent.Vents == 1:
-            say(tr("Vents is 1, so the vent stands alone. Set Vents to how many share the ridge, and "
+            tell(tr("Vents is 1, so the vent stands alone. Set Vents to how many share the ridge, and "
                                    "RidgeLength to the ridge's unbroken length; then run this command again."))
 
 

@@ -51,7 +51,7 @@ class Overlap:
 
 def joint_fits(assembly: Assembly) -> tuple[KindFit, ...]:
     """Every joint measured, one record for each kind of joint, in the order in which the joints come."""
-    found = {each.piece.id: each for each in all_standing(assembly.whole)}
+    found = {each.piece.id: each for each in all_standing(assembly.parts)}
     measured: dict[str, list[tuple[float, float, Joint]]] = {}
     for joint in assembly.joints:
         off, area = _measured(joint, found[joint.first], found[joint.second])
@@ -87,7 +87,7 @@ def _facing(a: Stands, b: Stands) -> Iterator[tuple[float, float]]:
 
 def overlaps(assembly: Assembly) -> tuple[Overlap, ...]:
     """Pairs of pieces that share wood, the most first; () where none does."""
-    pieces = all_standing(assembly.whole)
+    pieces = all_standing(assembly.parts)
     solids = {each.piece.id: standing_cells(assembly, each.piece) for each in pieces}
     found = [Overlap(a.piece.id, b.piece.id, volume) for a, b in combinations(pieces, 2) if near(a, b, 0.0)
              and (volume := _shared_volume(solids[a.piece.id], solids[b.piece.id])) > 0.0]

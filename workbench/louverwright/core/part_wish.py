@@ -69,7 +69,7 @@ def field_of(kind_id: str, what: str) -> str:
 
 
 def field_words(field: str) -> str:
-    """A wish's field as the user reads it: 'Own stock of B1 (leg, gable side)'; '' for another field."""
+    """A wish's field as the user reads it: 'Own stock of B1 (Leg, gable side)'; '' for another field."""
     if not field.startswith("parts."):
         return ""
     kind = BY_ID.get(field.removeprefix("parts.").removesuffix(f".{STOCK}"))

@@ -10,13 +10,11 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
-from ..report.html import to_html
 from ..report.job import Job
 from ..report.lift import lift_report
 from ..report.page import Report
 from .checks_papers import write_checks
-from .papers import write_papers, write_whole
-from .pdf import write_pdf
+from .papers import write_pages, write_papers
 
 
 @dataclass(frozen=True)
@@ -30,13 +28,7 @@ class PaperSet:
 
 def pages(name: str, make: Callable[[Job], Report]) -> Callable[[Job, Path], list[Path]]:
     """A writer of one report as ``name``.html and ``name``.pdf."""
-    def write(job: Job, folder: Path) -> list[Path]:
-        report, paper = make(job), job.spec.paper_size
-        folder.mkdir(parents=True, exist_ok=True)
-        return [write_whole(folder / f"{name}.html", lambda path: path.write_text(to_html(report, paper), encoding="utf-8")),
-                write_whole(folder / f"{name}.pdf", lambda path: write_pdf(report, path, paper))]
-
-    return write
+    return lambda job, folder: write_pages(make(job), name, folder, job.spec.paper_size)
 
 
 #: In the order in which they are needed.

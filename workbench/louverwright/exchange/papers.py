@@ -18,6 +18,7 @@ from ..report.document import document
 from ..report.html import to_html
 from ..report.job import Job
 from ..report.json_file import to_json
+from ..report.page import Report
 from .pdf import write_pdf
 
 #: File name → what it holds, in the order of writing.
@@ -52,6 +53,13 @@ def write_papers(job: Job, folder: Path, names: Iterable[str] = tuple(PAPERS)) -
     }
     folder.mkdir(parents=True, exist_ok=True)
     return [write_whole(folder / name, makers[name]) for name in names]
+
+
+def write_pages(report: Report, name: str, folder: Path, paper: str) -> list[Path]:
+    """Writes a report as ``name``.html and ``name``.pdf into ``folder`` (made if need be).  Raises as ``write_papers``."""
+    folder.mkdir(parents=True, exist_ok=True)
+    return [write_whole(folder / f"{name}.html", lambda path: path.write_text(to_html(report, paper), encoding="utf-8")),
+            write_whole(folder / f"{name}.pdf", lambda path: write_pdf(report, path, paper))]
 
 
 def write_whole(path: Path, make: Callable[[Path], object]) -> Path:

@@ -20,7 +20,7 @@ from .language import in_user_words, tr, translated
 from .model import REFUSALS, spec_of
 from .properties import PLAIN, Row, ensure, result_row
 from .proxy import Proxy
-from .roof_cut import RoofCut, Wishes, cut_roof
+from .roof_cut import HowToCut, RoofCut, cut_roof
 from .roof_link import is_linked, linked_picks
 from .roof_reading import RoofError, RoofLost, RoofPick, roof_shapes
 from .roof_watch import OPENING, watch
@@ -64,13 +64,13 @@ class RoofOpening(Proxy):
         """
         try:
             left_out = _drop_cycles(obj)
-            cut = _cut(obj.Vent, wishes_of(obj), obj.After)
+            cut = _cut(obj.Vent, how_to_cut(obj), obj.After)
         except (*REFUSALS, RoofError, OpeningError) as refusal:
             raise in_user_words(refusal).with_traceback(None) from None
         place = container_placement(obj).inverse().multiply(cut.shape.Placement)
+        obj.Shape = cut.shape    # in a recompute FreeCAD gives it the object's placement; before that changes, for undo
         if not same_place(place, obj.Placement):
             obj.Placement = place
-        obj.Shape = cut.shape    # in a recompute FreeCAD gives it the object's placement
         results = {"ClearArea": cut.clear_area, "LouverArea": cut.louver_area, "DepthCut": cut.depth,
                    "Narrowest": translated(cut.compared), "Done": " ".join((translated(cut.done), *left_out))}
         for name, value in results.items():
@@ -115,12 +115,12 @@ def opening_of(vent: FreeCAD.DocumentObject) -> FreeCAD.DocumentObject | None:
     return next((each for each in openings_in(vent.Document) if each.Vent == vent), None)
 
 
-def wishes_of(obj: FreeCAD.DocumentObject) -> Wishes:
+def how_to_cut(obj: FreeCAD.DocumentObject) -> HowToCut:
     """What an opening's properties ask for.  Raises OpeningError for one that a later release has written."""
     if getattr(obj, OPENING) > SCHEMA:
         raise OpeningError(say("“{name}” was written by a newer Louverwright. It keeps its last shape; install the newer "
                                "Louverwright to change it.", name=obj.Label))
-    return Wishes(obj.RidgeBoard.Value, obj.RidgeBoardRule, tuple(obj.RidgeBoards), obj.Depth.Value)
+    return HowToCut(obj.RidgeBoard.Value, obj.RidgeBoardRule, tuple(obj.RidgeBoards), obj.Depth.Value)
 
 
 def _drop_cycles(obj: FreeCAD.DocumentObject) -> list[str]:
@@ -135,7 +135,7 @@ def _drop_cycles(obj: FreeCAD.DocumentObject) -> list[str]:
             for board in dropped]
 
 
-def _cut(vent: FreeCAD.DocumentObject | None, wishes: Wishes, before: FreeCAD.DocumentObject | None) -> RoofCut:
+def _cut(vent: FreeCAD.DocumentObject | None, how: HowToCut, before: FreeCAD.DocumentObject | None) -> RoofCut:
     """The roof of a vent with its opening, cut into the result of the opening before.  Raises as ``execute`` does."""
     if vent is None or not is_vent(vent):
         raise OpeningError(say("The vent of this opening is gone; the opening keeps its last shape. Choose another vent in "
@@ -143,7 +143,7 @@ def _cut(vent: FreeCAD.DocumentObject | None, wishes: Wishes, before: FreeCAD.Do
     if not is_linked(vent):
         raise OpeningError(say("“{name}” stands free, so there is no roof to cut. Pick a roof for it with Edit vent, or "
                                "delete the opening.", name=vent.Label))
-    return cut_roof(vent, spec_of(vent), _roofs(vent, before), wishes)
+    return cut_roof(vent, spec_of(vent), _roofs(vent, before), how)
 
 
 def _roofs(vent: FreeCAD.DocumentObject, before: FreeCAD.DocumentObject | None) -> list[Part.Shape]:
@@ -192,9 +192,9 @@ def make_opening(vent: FreeCAD.DocumentObject, **properties: Any) -> FreeCAD.Doc
         raise OpeningError(say("“{name}” has its opening already: “{opening}”. Change the properties of that, or delete it "
                                "first.", name=vent.Label, opening=there.Label))
     before = _last_in(vent)
-    wishes = Wishes(float(properties.get("RidgeBoard", 0.0)), properties.get("RidgeBoardRule", RULES[0]),
+    how = HowToCut(float(properties.get("RidgeBoard", 0.0)), properties.get("RidgeBoardRule", RULES[0]),
                     tuple(properties.get("RidgeBoards", ())), float(properties.get("Depth", 0.0)))
-    _cut(vent, wishes, before)
+    _cut(vent, how, before)
     obj = vent.Document.addObject("Part::FeaturePython", "RoofOpening")
     obj.Label = tr("Roof opening")
     ensure_opening_properties(obj)

@@ -35,8 +35,6 @@ WISH_ROWS: tuple[Row, ...] = (
     Row("App::PropertyBool", "LeftOut", WISH_GROUP, "Not made here: bought, used again, or not wanted. Its pieces are in no "
         "model, count or weight, the report lists it as left out, and its neighbours stay as they are."),
 )
-#: A change of these changes the vent.
-SHAPING = ("OwnStock", "LeftOut")
 ROWS: tuple[Row, ...] = (
     result_row("App::PropertyString", "KindId", GROUP, "The kind of part, as reports and references call it."),
     result_row("App::PropertyInteger", "Number", GROUP, "The kind's number in its stage's marks."),
@@ -48,7 +46,6 @@ ROWS: tuple[Row, ...] = (
     result_row("App::PropertyPlacementList", "Placements", GROUP, "Where each piece's board frame stands in the vent."),
     result_row("App::PropertyLinkHidden", "Vent", GROUP, "The vent that the part belongs to.", True),
     result_row("App::PropertyString", "ContentKey", GROUP, "What the shape was made from.", True),
-    result_row("App::PropertyString", "WishKey", GROUP, "The wish that the last recompute found.", True),
     result_row("App::PropertyString", "DescribedAs", GROUP, "The description in the tree that the last recompute wrote.",
                True),
 )
@@ -59,7 +56,10 @@ class LostPart(RuntimeError):
 
 
 class PartKind(Proxy):
-    """All pieces of one kind of part."""
+    """All pieces of one kind of part.
+
+    A changed wish touches the part, and with it the vent, which holds it and so is recomputed after it.
+    """
 
     def execute(self, obj: FreeCAD.DocumentObject) -> None:
         """Makes the pieces anew if anything about them has changed.
@@ -69,7 +69,6 @@ class PartKind(Proxy):
         if obj.Vent is None:
             raise LostPart(tr("“{name}” belongs to no vent any more and keeps its last shape. Delete it, or copy whole "
                                "vents only.", name=obj.Label))
-        obj.WishKey = wish_key(obj)
         try:
             spec = spec_of(obj.Vent)
         except REFUSALS:
@@ -78,16 +77,6 @@ class PartKind(Proxy):
         if key != obj.ContentKey:
             fill(obj, layout(spec))
             obj.ContentKey = key
-
-    def onChanged(self, obj: FreeCAD.DocumentObject, name: str) -> None:
-        """Has the vent look again when a wish has changed, so that one recompute does it all.
-
-        FreeCAD sets a property that has an expression anew each time, with the same value.
-        """
-        if name not in SHAPING or obj.Document.Restoring or obj.Document.Transacting:
-            return
-        if getattr(obj, "Vent", None) is not None and getattr(obj, "WishKey", "") != wish_key(obj):
-            obj.Vent.touch()
 
     def onDocumentRestored(self, obj: FreeCAD.DocumentObject) -> None:
         """Gives a part of an older document what it lacks."""
@@ -110,11 +99,6 @@ def ensure_part_properties(obj: FreeCAD.DocumentObject) -> None:
 def marks_text(marks: Sequence[str]) -> str:
     """The marks of a kind's pieces with their numbers: 'B1L ×2, B1R ×2'."""
     return ", ".join(f"{mark} ×{count}" if count > 1 else mark for mark, count in Counter(marks).items())
-
-
-def wish_key(obj: FreeCAD.DocumentObject) -> str:
-    """What of the wish for a kind changes the vent, right or wrong."""
-    return " ".join(repr(getattr(obj, name, None)) for name in SHAPING)
 
 
 def set_wish(obj: FreeCAD.DocumentObject, wish: PartWish) -> None:

@@ -43,7 +43,7 @@ _CHORD = 0.5
 
 
 @dataclass(frozen=True)
-class Wishes:
+class HowToCut:
     """Thickness of a ridge board (mm, 0 for none), what becomes of it, drawn boards not to be cut, and the opening's depth
     (plumb, mm; 0 for as thick as the roof is)."""
 
@@ -65,16 +65,16 @@ class RoofCut:
     compared: Text
 
 
-def cut_roof(vent: FreeCAD.DocumentObject, spec: Spec, roofs: Sequence[Part.Shape], wishes: Wishes) -> RoofCut:
+def cut_roof(vent: FreeCAD.DocumentObject, spec: Spec, roofs: Sequence[Part.Shape], how: HowToCut) -> RoofCut:
     """The roof's shapes (global) with the opening for a vent cut into them; several become one compound.
 
     Raises OpeningError for an opening that leaves or cuts nothing, or would cut what must not be.
     """
     at, roofs = sizes(spec), [_right_way(roof) for roof in roofs]
     frames = frames_of(vent, spec)
-    cleared = [clear_pieces(outline(at, float(spec.opening_margin)), _spared(at, wishes, frame), wishes.rule)
+    cleared = [clear_pieces(outline(at, float(spec.opening_margin)), _spared(at, how, frame), how.rule)
                for frame in frames]
-    depth, done = _depth(at, roofs, frames, cleared, wishes.depth)
+    depth, done = _depth(at, roofs, frames, cleared, how.depth)
     tools = [tool for frame, pieces in zip(frames, cleared, strict=True) for tool in _tools(at, frame, pieces, depth)]
     shape = _joined([_without(roof, tools) for roof in roofs])
     if not shape.Faces:
@@ -103,10 +103,10 @@ def _right_way(shape: Part.Shape) -> Part.Shape:
 # ---- what must not be cut
 
 
-def _spared(at: Sizes, wishes: Wishes, frame: FreeCAD.Placement) -> tuple[Spared, ...]:
+def _spared(at: Sizes, how: HowToCut, frame: FreeCAD.Placement) -> tuple[Spared, ...]:
     """The ridge board and all drawn boards, as a vent in its frame sees them."""
-    found = ridge_board(at.roof, wishes.board)
-    for board in wishes.boards:
+    found = ridge_board(at.roof, how.board)
+    for board in how.boards:
         for body in bodies_of(board):
             corners = [local_point(frame, point) for point in body.tessellate(_CHORD)[0]]
             found += shadow(say("“{name}”", name=board.Label), corners)

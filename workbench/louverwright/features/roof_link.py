@@ -30,12 +30,13 @@ from .roof_reading import RoofError, RoofPick, RoofReading, read_again
 from .standing import containers
 
 GROUP = "Barn roof"
-WHERE, FOLLOWS, SIGNATURE = "Roof", "RoofFollows", "RoofSignature"
+WHERE, FOLLOWS, SIGNATURE, TAKEN = "Roof", "RoofFollows", "RoofSignature", "SeatTaken"
 #: The links are no results: a change of them, as when the roof is deleted, has to touch the vent.
 ROWS = (
     Row("App::PropertyLinkSubListHidden", WHERE, GROUP, "The objects that the roof is read from.", PLAIN, True, True),
     Row("App::PropertyLinkListGlobal", FOLLOWS, GROUP, "The roof is read again when one of these changes.", PLAIN, True, True),
     result_row("App::PropertyString", SIGNATURE, GROUP, "The roof's planes and ridge, by which it is found again.", True),
+    result_row("App::PropertyPlacement", TAKEN, GROUP, "Where the vent stood when it last took its seat.", True),
 )
 
 

@@ -4,6 +4,8 @@
 Such are the moves of a part that holds the vent but not the roof (or the other way about, where a link would be a cycle),
 and a vent that is put into another part.  The links of ``roof_link`` do all else, and do it without this.
 
+It also puts vents back into their seats after undo and redo.
+
 An opening that was cut for a vent stands beside it; where a part holds only one of the two, it is looked after likewise.
 """
 
@@ -11,8 +13,8 @@ from __future__ import annotations
 
 import FreeCAD
 
-from .roof_link import is_linked, unfollowed
-from .standing import containers
+from .roof_link import TAKEN, is_linked, unfollowed
+from .standing import containers, same_place
 
 #: The property by which an opening in a roof is known.
 OPENING = "OpeningSchema"
@@ -32,6 +34,21 @@ class RoofWatch:
         for each in document.Objects:
             if each != obj and _looked_after(each) and (name == "Group" or _moves(obj, each)):
                 each.touch()
+
+
+    def slotUndoDocument(self, document: FreeCAD.Document) -> None:
+        """Puts every vent on a roof where its seat says.
+
+        FreeCAD brings back shape and placement in any order, and a shape that comes last drags the placement along.
+        """
+        for obj in document.Objects:
+            if is_linked(obj) and not same_place(obj.Placement, getattr(obj, TAKEN)):
+                touched = "Touched" in obj.State
+                obj.Placement = getattr(obj, TAKEN)
+                if not touched:
+                    obj.purgeTouched()
+
+    slotRedoDocument = slotUndoDocument
 
 
 def _looked_after(obj: FreeCAD.DocumentObject) -> bool:

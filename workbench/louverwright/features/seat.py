@@ -16,10 +16,11 @@ from ..core.parameters import BY_NAME
 from ..core.roof_planes import BACK, FRONT, MIDDLE, RIDGE, RoofPlanes
 from ..core.row import end_distance
 from ..core.spec import Spec
-from .properties import Row, ensure, result_row
+from .properties import Row, ensure
 from .roof_link import (
     GROUP,
     SIGNATURE,
+    TAKEN,
     ensure_roof_properties,
     follow,
     is_linked,
@@ -31,14 +32,13 @@ from .roof_reading import RoofReading, placement_on, read_again, turned
 from .roof_watch import watch
 from .standing import in_container, same_place
 
-ALONG, END, TAKEN = "AlongRidge", "FromEnd", "SeatTaken"
+ALONG, END = "AlongRidge", "FromEnd"
 ENDS = (MIDDLE, BACK, FRONT)
 ROWS = (
     Row("App::PropertyDistance", ALONG, GROUP, "On a roof that is drawn: how far along the ridge the vent's axis stands from "
         "the end that FromEnd names. Several vents stand by EndDistance."),
     Row("App::PropertyEnumeration", END, GROUP, "Where AlongRidge counts from: the middle of the ridge (towards the front), "
         "its back end, or its front end, which the vent's +X axis looks at."),
-    result_row("App::PropertyPlacement", TAKEN, GROUP, "Where the vent stood when it last took its seat.", True),
 )
 #: The parameters that are read from the roof, and so not entered while there is one.
 READ = ("seat", "pitch_left", "pitch_right", "ridge_length")
@@ -154,16 +154,27 @@ def _put(vent: FreeCAD.DocumentObject, name: str, value: Any) -> None:
         setattr(vent, name, value)
 
 
-def take_seat(vent: FreeCAD.DocumentObject, reading: RoofReading, spec: Spec) -> None:
-    """In ``execute``: puts a vent in its place on the roof, several vents by their distance from the ridge's back end.
+def place_of(planes: RoofPlanes, along: float, end: str, spec: Spec) -> FreeCAD.Placement:
+    """The global place of a vent, or of the first of a row: several stand by their distance from the ridge's back end.
 
     Raises RoofError for a place past the ridge's end.
     """
-    along, end = getattr(vent, ALONG).Value, getattr(vent, END)
     if spec.vents > 1:
         along, end = end_distance(spec), BACK
-    left = spec.ridge_offset if reading.planes.kind == RIDGE else 0.0
-    place = in_container(vent, placement_on(reading.planes, along, end, left))
+    return placement_on(planes, along, end, spec.ridge_offset if planes.kind == RIDGE else 0.0)
+
+
+def seat_for(vent: FreeCAD.DocumentObject, reading: RoofReading, spec: Spec) -> FreeCAD.Placement:
+    """A vent's place on the roof in the frame that its own placement counts in.  Raises as ``place_of``."""
+    return in_container(vent, place_of(reading.planes, getattr(vent, ALONG).Value, getattr(vent, END), spec))
+
+
+def take_seat(vent: FreeCAD.DocumentObject, place: FreeCAD.Placement) -> None:
+    """In ``execute``, once the shape is made: puts a vent in its place.
+
+    The shape must be written first.  What FreeCAD keeps of it for undo is placed as the vent was then, and whichever of
+    shape and placement it brings back last decides.
+    """
     if not same_place(place, getattr(vent, TAKEN)) or not same_place(place, vent.Placement):
         setattr(vent, TAKEN, place)
         vent.Placement = place

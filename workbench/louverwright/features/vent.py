@@ -29,7 +29,7 @@ from .model import REFUSALS, WORDS, folder_of_document, keys_of, owned_by, spec_
 from .part_kind import make_part_kind, set_wish
 from .properties import ensure, ensure_properties, names_of, result_row, set_results, set_values
 from .proxy import Proxy
-from .seat import ensure_seat_properties, moved_by_hand, read_from_roof, take_seat
+from .seat import ensure_seat_properties, moved_by_hand, read_from_roof, seat_for, take_seat
 from .shapes import piece_shapes
 
 GROUP_EXTENSION = "App::GeoFeatureGroupExtensionPython"
@@ -61,8 +61,7 @@ class Vent(Proxy):
         obj.ValuesKey = values_key(obj)
         try:
             spec = spec_of(obj)
-            if reading is not None:
-                take_seat(obj, reading, spec)
+            place = seat_for(obj, reading, spec) if reading is not None else None
         except (*REFUSALS, RoofError) as refusal:
             # the report view would show the way through the program
             raise in_user_words(refusal).with_traceback(None) from None
@@ -70,6 +69,8 @@ class Vent(Proxy):
         if key != obj.ModelKey:
             obj.Shape = Part.Compound([shape for part in layout(spec).parts for shape in piece_shapes(part)])
             obj.ModelKey = key
+        if place is not None:
+            take_seat(obj, place)
         set_results(obj, figures(spec))
         touch_stale(obj, spec)
         if lost is not None:

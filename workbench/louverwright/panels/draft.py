@@ -14,17 +14,15 @@ from ..core.checks import checked_spec
 from ..core.cutting import LayoutError
 from ..core.figures import figures
 from ..core.outline import Outline, outlines
-from ..core.parameters import BY_NAME, PAPER, defaults
+from ..core.parameters import BY_NAME, PAPER, applies, defaults
 from ..core.part_wish import NO_WISHES, Wishes
 from ..core.resolved import resolved
-from ..core.roof_planes import BACK, RIDGE
-from ..core.row import end_distance, positions
+from ..core.row import positions
 from ..core.sizing import vents_advised
 from ..core.spec import Finding, Spec, SpecError, make_spec
 from ..core.stock import StockList, StockListError
 from ..core.units import LengthStyle
-from ..features.roof_reading import placement_on
-from ..features.seat import Seat, values_read
+from ..features.seat import Seat, place_of, values_read
 from ..places import stock_list
 
 #: What values that do not go together may come to before they are checked.
@@ -79,10 +77,7 @@ class Draft:
         """
         if self.seat is None:
             return None
-        planes, along, end = self.seat.reading.planes, self.seat.along, self.seat.end
-        if self.values["vents"] > 1:
-            along, end = end_distance(self._plain_spec()), BACK
-        return placement_on(planes, along, end, self.values["ridge_offset"] if planes.kind == RIDGE else 0.0)
+        return place_of(self.seat.reading.planes, self.seat.along, self.seat.end, self._plain_spec())
 
     def put(self, name: str, value: Any) -> None:
         """Takes a value as it was read."""
@@ -128,8 +123,8 @@ class Draft:
         return make_spec(shaping, self.stock, self.parts)
 
     def outcome(self) -> Outcome:
-        """Checks all values together; texts that could not be read are findings like others."""
-        unread = tuple(Finding("unread", name, "", why, "") for name, why in self.unread.items())
+        """Checks all values together; texts that could not be read are findings like others, where they are asked for."""
+        unread = tuple(Finding("unread", name, "", why, "") for name, why in self.unread.items() if applies(name, self.values))
         try:
             spec = checked_spec(self.values, self.stock, self.parts)
         except SpecError as error:

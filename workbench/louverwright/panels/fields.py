@@ -30,15 +30,15 @@ class Field(QtGui.QWidget):
         super().__init__()
         self.row = row
         self.setObjectName(row.property_name)
-        self.tip = translated(tooltip(row))
-        self.setToolTip(self.tip)
+        self.tip, self.driven, self.wrong = translated(tooltip(row)), "", ""
+        self._tell()
         self.line = QtGui.QHBoxLayout(self)
         self.line.setContentsMargins(0, 0, 0, 0)
 
     def label(self) -> QtGui.QLabel:
         """The field's name, for the form."""
         name = QtGui.QLabel(tr(self.row.label.capitalize()))
-        name.setToolTip(self.toolTip())
+        name.setToolTip(self.tip)
         name.setBuddy(self)
         return name
 
@@ -53,13 +53,19 @@ class Field(QtGui.QWidget):
 
     def mark(self, wrong: str) -> None:
         """Shows by a red border, and in the tooltip, that the value cannot be as it is; '' takes that back."""
+        self.wrong = wrong
         self.setStyleSheet(WRONG if wrong else "")
-        self.setToolTip(f"{self.tip}\n\n{wrong}" if wrong else self.tip)
+        self._tell()
 
     def lock(self, why: str) -> None:
         """Shows that the value is driven from elsewhere, and by what; '' lets it be entered again."""
+        self.driven = why
         self.setEnabled(not why)
-        self.setToolTip(f"{why}\n\n{self.tip}" if why else self.tip)
+        self._tell()
+
+    def _tell(self) -> None:
+        """The tooltip: what drives the value, what it is, and what is wrong with it."""
+        self.setToolTip("\n\n".join(filter(None, (self.driven, self.tip, self.wrong))))
 
 
 class MeasureField(Field):

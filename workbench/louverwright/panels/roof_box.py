@@ -22,10 +22,9 @@ NOTCHES = 400
 
 
 class RoofBox(QtGui.QWidget):
-    """``taken`` carries the Seat as it is now, or None when the vent is to stand free; ``refused`` why a pick is no roof."""
+    """``taken`` carries the Seat as it is now, or None when the vent is to stand free."""
 
     taken = QtCore.Signal(object)
-    refused = QtCore.Signal(str)
 
     def __init__(self, style: LengthStyle, seat: Seat | None, lost: str = "") -> None:
         super().__init__()
@@ -68,6 +67,11 @@ class RoofBox(QtGui.QWidget):
 
     # ---- showing
 
+    def write_in(self, style: LengthStyle) -> None:
+        """Writes lengths in another unit from now on."""
+        self.style = style
+        self.show_seat()
+
     def show_seat(self, lost: str = "", place_too: bool = True) -> None:
         """Shows the roof and the place on it; the place's own text is left alone while it is typed."""
         there = self.seat is not None
@@ -93,7 +97,6 @@ class RoofBox(QtGui.QWidget):
             reading = read_roof(*picks_of(selection))
         except RoofError as error:
             self.words.setText(translated(error))
-            self.refused.emit(translated(error))
             return
         FreeCADGui.Selection.clearSelection()
         self._set(Seat(reading))
@@ -115,12 +118,14 @@ class RoofBox(QtGui.QWidget):
         self.taken.emit(self.seat)
 
     def _typed(self, text: str) -> None:
+        """Takes a distance that is one, and that stays on the ridge; of any other it says why."""
+        assert self.seat is not None
         try:
             along = parse_length(text, "mm" if self.style.system == "mm" else "in")
-        except ReadError as error:
+            self.seat.reading.planes.place(along, self.seat.end)
+        except (ReadError, RoofError) as error:
             self.words.setText(translated(error))
             return
-        assert self.seat is not None
         self._set(replace(self.seat, along=along), place_too=False)
 
     def _slid(self, position: int) -> None:

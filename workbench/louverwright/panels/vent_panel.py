@@ -51,6 +51,8 @@ class VentPanel:
         self.results = Results()
         self.results.asked.connect(self.go_to)
         self.sections: dict[str, Section] = {}
+        self.roof: RoofBox | None = None
+        self.survey: SurveyBox | None = None
         self.form = self._main(vent.Label if vent is not None else tr("New vent"))
         self.picture = Picture(document, [vent] if vent is not None else [])
         self.end = EndsWith(document, vent, self.reject)
@@ -120,9 +122,14 @@ class VentPanel:
         return field
 
     def _fill_survey(self, form: QtGui.QFormLayout) -> None:
-        box = SurveyBox("mm" if self.draft.style.system == "mm" else "in")
-        box.measured.connect(self.take_survey)
-        form.addRow(box)
+        self.survey = SurveyBox(self._unit)
+        self.survey.measured.connect(self.take_survey)
+        form.addRow(self.survey)
+
+    @property
+    def _unit(self) -> str:
+        """What a length without a unit means."""
+        return "mm" if self.draft.style.system == "mm" else "in"
 
     def _fill_roof(self, form: QtGui.QFormLayout) -> None:
         self.roof = RoofBox(self.draft.style, self.draft.seat, self.lost)
@@ -185,6 +192,10 @@ class VentPanel:
             for field in fields:
                 field.relist(stock)
                 field.show_value(self.draft.values[name], self.draft.style)
+        if self.roof is not None:
+            self.roof.write_in(self.draft.style)
+        if self.survey is not None:
+            self.survey.unit = self._unit
 
     def _stock(self) -> StockList | None:
         try:

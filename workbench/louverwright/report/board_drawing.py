@@ -16,7 +16,7 @@ from .job import Writer
 from .joint_words import tick_positions
 from .lettered import marked_points
 from .lettering import Box, Taken, lettered
-from .seat_words import Seat
+from .seat_words import SlatEnd
 from .strokes import POINT_MM, extent, fitted, text_width
 from .views import ON_EDGE, ON_END, ON_FACE, Segment, View, edges_seen
 
@@ -29,7 +29,7 @@ BETWEEN, AWAY = 6.0, 5.0
 SMALL = 6.0
 
 
-def board_drawing(part: Part, name: str, write: Writer, marks: tuple[Seat, ...] = ()) -> Drawing:
+def board_drawing(part: Part, name: str, write: Writer, marks: tuple[SlatEnd, ...] = ()) -> Drawing:
     """The part, called ``name``, at the scale that fits, the end view enlarged; drawn from the board's cells alone, with the
     marks of what is only butted on it."""
     board = part.board
@@ -176,7 +176,7 @@ def _grain(part: Part, scale: float, edge_y: float, taken: Taken) -> list[Item]:
     return next((spot for spot in spots if high > 7.0 and not any(taken.clashes(box) for box in _boxes(spot))), below)
 
 
-def _marks(marks: tuple[Seat, ...], scale: float) -> Iterator[Item]:
+def _marks(marks: tuple[SlatEnd, ...], scale: float) -> Iterator[Item]:
     """The outlines of slats that are butted on the marked face."""
     for seat in marks:
         a, b, c, d = ((x * scale, y * scale) for x, y, _ in seat.corners)

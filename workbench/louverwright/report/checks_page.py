@@ -8,14 +8,16 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any
 
+from ..core.assembly import Assembly
 from ..core.dry_fit import CONTACT_LIMIT, GAP_LIMIT, OVERLAP_LIMIT, joint_fits, overlaps
 from ..core.error_budget import LENGTH, SPACING, Opening, openings
 from ..core.figures import air_report
-from ..core.movement import SEASON, THICKNESS, movements
+from ..core.movement import SEASON, THICKNESS, Movement, movements
 from ..core.rain import STEEPEST, end_grain_up, reach_beyond, sheds, sight_lines, steepest_shut
-from .document import title_block
+from .document import report_of, title_block
 from .job import Job
 from .page import Block, Column, Heading, Para, Report, Table
+from .place_words import side_name
 
 FORMAT, FORMAT_VERSION = "louverwright-checks", 1
 GOOD, LOOK, TOLD = "good", "look at it", "for information"
@@ -67,17 +69,22 @@ def chapters(job: Job) -> tuple[Chapter, ...]:
     )
 
 
+def drawn(job: Job) -> Assembly:
+    """The vent with every part in its place, those too that are left out: what is bought or used again has to fit as well."""
+    return Assembly(job.assembly.whole, job.assembly.joints)
+
+
 def _verdict(good: bool) -> str:
     return GOOD if good else LOOK
 
 
 def _dry_fit(job: Job) -> Iterator[Check]:
-    shared = overlaps(job.assembly)
+    shared = overlaps(drawn(job))
     most = shared[0].volume if shared else 0.0
     pair = f"{shared[0].first} and {shared[0].second}" if shared else "no two pieces"
     yield Check("Wood that two pieces share", f"{most:.2f} mm³, {pair}", f"at most {OVERLAP_LIMIT:g} mm³",
                 OWN, _verdict(most <= OVERLAP_LIMIT), most, OVERLAP_LIMIT)
-    for fit in joint_fits(job.assembly):
+    for fit in joint_fits(drawn(job)):
         what = f"{fit.kind.capitalize()}, {fit.count} joints"
         yield Check(f"{what}: furthest off its gap", f"{fit.worst:.4f} mm", f"at most {GAP_LIMIT:g} mm", OWN,
                     _verdict(fit.worst <= GAP_LIMIT), fit.worst, GAP_LIMIT)
@@ -87,13 +94,13 @@ def _dry_fit(job: Job) -> Iterator[Check]:
 
 
 def _rain(job: Job) -> Iterator[Check]:
-    assembly, at, spec, write = job.assembly, job.sizes, job.spec, job.writer
+    assembly, at, spec, write = drawn(job), job.sizes, job.spec, job.writer
     for side in range(at.plan.sides):
         worst = max(sight_lines(assembly, at, side, spec.rain_angle), key=lambda each: each.open)
         steepest = steepest_shut(assembly, at, side)
         shut = f"shut up to {write.angle(steepest)}" if steepest < STEEPEST else "shut at every angle"
         shown = shut if worst.open <= 1e-6 else f"open by {write.fine.length(worst.open)} at {write.angle(worst.angle)}"
-        yield Check(f"Sight through side {side + 1}, level to {write.angle(spec.rain_angle)}", shown,
+        yield Check(f"Sight through the {side_name(job, side)}, level to {write.angle(spec.rain_angle)}", shown,
                     f"shut up to {write.angle(spec.rain_angle)}", "the rain angle of this vent",
                     _verdict(worst.open <= 1e-6), steepest, float(spec.rain_angle))
     for shed in sheds(assembly, at, ("louver.slat", "louver.sill", "louver.ring")):
@@ -115,7 +122,7 @@ def _drips(job: Job) -> Iterator[Check]:
     for name, kind, family in (("Drip ring beyond the corner boards", "louver.ring", "base.corner"),
                                ("Drip ring beyond the cladding", "louver.ring", "base.cladding"),
                                ("Fascia beyond the louver stage's trim", "roof.fascia", "louver.trim")):
-        reach = reach_beyond(job.assembly, job.sizes, kind, family)
+        reach = reach_beyond(drawn(job), job.sizes, kind, family)
         if reach is not None:
             least = job.writer.fine.length(DRIP_LEAST)
             yield Check(name, job.writer.fine.length(reach), f"at least {least}", f"{PRACTICE} / {MEMORY}",
@@ -133,19 +140,26 @@ def _air(job: Job) -> Iterator[Check]:
 
 
 def _movement(job: Job) -> Iterator[Check]:
+    """One row for all parts that move alike, and for all of a wood that has no coefficient."""
+    rows: dict[tuple[str, str, str, str, str], list[Movement]] = {}
     for each in movements(job.assembly, job.spec):
-        name = f"{each.part.mark}, {each.part.name}: {each.of} {job.writer.length(each.size)}"
-        if each.moves is None or each.species is None:
-            yield Check(name, f"unknown: no coefficient for “{each.part.stock.material or each.part.stock.name}”", "–",
-                        "stock list", LOOK if each.gap else TOLD, None, each.gap or None)
-            continue
-        limit, verdict = "–", TOLD
-        if each.gap:
-            what = "the fit in the dado" if each.of == THICKNESS else "the gap between boards"
-            limit = f"{what}, {_small(each.gap, job)}"
-            verdict = GOOD if each.held else f"{LOOK}: leave {_small(each.moves, job)}"
-        yield Check(name, _small(each.moves, job), limit, f"{each.species.name}: {each.species.source}", verdict, each.moves,
-                    each.gap or None)
+        rows.setdefault(_movement_words(each, job), []).append(each)
+    for (what, shown, limit, source, verdict), alike in rows.items():
+        marks = ", ".join(dict.fromkeys(each.part.mark for each in alike))
+        yield Check(f"{marks}: {what}", shown, limit, source, verdict, alike[0].moves, alike[0].gap or None)
+
+
+def _movement_words(each: Movement, job: Job) -> tuple[str, str, str, str, str]:
+    """What moves and how much, its limit, the source, and the verdict."""
+    if each.moves is None or each.species is None:
+        wood = each.part.stock.material or each.part.stock.name
+        return each.of, f"unknown: no coefficient for “{wood}”", "–", "stock list", LOOK if each.gap else TOLD
+    what, shown = f"{each.of} {job.writer.length(each.size)}", _small(each.moves, job)
+    source = f"{each.species.name}: {each.species.source}"
+    if not each.gap:
+        return what, shown, "–", source, TOLD
+    limit = f"{'the fit in the dado' if each.of == THICKNESS else 'the gap between boards'}, {_small(each.gap, job)}"
+    return what, shown, limit, source, GOOD if each.held else f"{LOOK}: leave {shown}"
 
 
 def _small(mm: float, job: Job) -> str:
@@ -154,7 +168,7 @@ def _small(mm: float, job: Job) -> str:
 
 
 def _errors(job: Job) -> Iterator[Check]:
-    for each in openings(job.assembly, job.sizes):
+    for each in openings(drawn(job), job.sizes):
         yield Check(f"{each.sort.name}, {each.part.mark}: {_error_text(each, job)}",
                     f"opens {_small(each.opens, job)}", _small(each.sort.limit, job), f"{PRACTICE}; {_error_source(each)}",
                     f"{_verdict(each.good)}. Hold {each.sort.hold}; trim {each.sort.trim}.", each.opens, each.sort.limit)
@@ -177,11 +191,9 @@ def _error_text(each: Opening, job: Job) -> str:
 
 def checks_report(job: Job) -> Report:
     """The checks as a report, ready for any writer."""
-    title = job.spec.project or "Louvered roof vent"
     found = chapters(job)
-    return Report(title=title, subtitle="Checks of a louvered roof vent", title_block=title_block(job),
-                  blocks=(*_summary(found), *(block for chapter in found for block in _chapter(chapter))),
-                  footer=f"{title} · model {job.fingerprint} · revision {job.revision} · {job.date}")
+    return report_of(job, "Checks of a louvered roof vent",
+                     (*_summary(found), *(block for chapter in found for block in _chapter(chapter))))
 
 
 def _summary(found: tuple[Chapter, ...]) -> Iterator[Block]:

@@ -3,7 +3,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from typing import Any
 
 from ..core.dimensions import pitches
@@ -41,12 +41,16 @@ from .words import CAUTIONS, SAW_CAUTIONS, advice_lines, holding_lines, how_to_r
 
 def document(job: Job) -> Report:
     """The report of a job, ready for any writer."""
-    title = job.spec.project or "Louvered roof vent"
     what = "a louvered roof vent" if job.vents == 1 else f"{job.vents} louvered roof vents: make {job.vents} of each"
     blocks = (*_summary(job), *_cut_list(job), *_setups(job), *_parts(job), *_parameters(job))
-    return Report(
-        title=title, subtitle=f"Cut report of {what}", title_block=title_block(job),
-        blocks=blocks, footer=f"{title} · model {job.fingerprint} · revision {job.revision} · {job.date}")
+    return report_of(job, f"Cut report of {what}", blocks)
+
+
+def report_of(job: Job, subtitle: str, blocks: Iterable[Block]) -> Report:
+    """A report of a job with the title block and the foot that all of its papers have."""
+    title = job.spec.project or "Louvered roof vent"
+    return Report(title=title, subtitle=subtitle, title_block=title_block(job), blocks=tuple(blocks),
+                  footer=f"{title} · model {job.fingerprint} · revision {job.revision} · {job.date}")
 
 
 def title_block(job: Job) -> tuple[tuple[str, str], ...]:

@@ -23,7 +23,7 @@ from ..core.lifting import (
     velocity_pressure,
     wind_forces,
 )
-from .document import title_block
+from .document import report_of
 from .job import Job
 from .page import Block, Bullets, Column, Heading, Pairs, Para, Report, Table
 
@@ -41,10 +41,7 @@ CAUTIONS = (
 
 def lift_report(job: Job) -> Report:
     """The plan, ready for any writer."""
-    title = job.spec.project or "Louvered roof vent"
-    return Report(title=title, subtitle="Lift plan", title_block=title_block(job),
-                  blocks=(*_stages(job), *_by_hand(job), *_by_tackle(job), *_wind(job), *_cautions()),
-                  footer=f"{title} · model {job.fingerprint} · revision {job.revision} · {job.date}")
+    return report_of(job, "Lift plan", (*_stages(job), *_by_hand(job), *_by_tackle(job), *_wind(job), *_cautions()))
 
 
 def _stages(job: Job) -> Iterator[Block]:

@@ -27,7 +27,7 @@ SHARES = ((0.2, 0.5), (0.5, 0.8))
 
 
 @dataclass(frozen=True)
-class Seat:
+class SlatEnd:
     """The end of one slat on a stile's marked face, in the stile's board frame.
 
     ``low`` and ``high`` are the slat's lower and upper faces as planes (waste outside the slat), ``sides`` all its faces but
@@ -72,7 +72,7 @@ class Seat:
 SLANT = 1e-6
 
 
-def seats(part: Part, assembly: Assembly) -> tuple[Seat, ...]:
+def seats(part: Part, assembly: Assembly) -> tuple[SlatEnd, ...]:
     """The slats on a raking stile, from its foot up; none on any other part."""
     if part.kind.id != "roof.gable.stile":
         return ()
@@ -83,7 +83,7 @@ def seats(part: Part, assembly: Assembly) -> tuple[Seat, ...]:
     return tuple(_seat(part, slat, assembly.part_of(slat.id)) for slat in sorted(slats, key=lambda slat: slat.index))
 
 
-def _seat(stile: Part, slat: Piece, of: Part) -> Seat:
+def _seat(stile: Part, slat: Piece, of: Part) -> SlatEnd:
     place, stands = stile.pieces[0].placement, slat.placement
     up = stands.z
     low, high = (place.local_plane(Plane.through(stands.point((0.0, 0.0, z)), scale(up, way)))
@@ -93,7 +93,7 @@ def _seat(stile: Part, slat: Piece, of: Part) -> Seat:
     arrises = [sorted((p for p in on if abs(face.height(p)) < SAME_POINT), key=lambda p: p[1]) for face in (low, high)]
     planes = {facet.plane for cell in board_solid(of.board) for facet in cell}
     sides = tuple(place.local_plane(_standing(stands, plane)) for plane in planes)
-    return Seat(low, high, sides, tuple(p for arris in arrises for p in (arris[0], arris[-1])))
+    return SlatEnd(low, high, sides, tuple(p for arris in arrises for p in (arris[0], arris[-1])))
 
 
 def _standing(place: Placement, plane: Plane) -> Plane:
@@ -112,7 +112,7 @@ def seat_rows(part: Part, job: Job) -> list[JointRow]:
     return [_marks(found, part, write), _screws(found, part, write)] if found else []
 
 
-def _marks(found: tuple[Seat, ...], part: Part, write: Writer) -> JointRow:
+def _marks(found: tuple[SlatEnd, ...], part: Part, write: Writer) -> JointRow:
     board, seat = part.board, found[0]
     across = seat.lower(board.width, board.thickness) - seat.lower(0.0, board.thickness)
     lean = math.degrees(math.atan2(abs(across), board.width))
@@ -127,14 +127,14 @@ def _marks(found: tuple[Seat, ...], part: Part, write: Writer) -> JointRow:
                     f"lower arris of each slat, from {datum(part)}: {places}", len(found))
 
 
-def _place(seat: Seat, edge: str, part: Part, write: Writer) -> str:
+def _place(seat: SlatEnd, edge: str, part: Part, write: Writer) -> str:
     board = part.board
     x = seat.lower(0.0 if edge == REFERENCE_EDGE else board.width, board.thickness)
     a, b = (span.at(edge, MARKED_FACE) for span in end_spans(board))
     return write.bare(x) if a - SAME_POINT < x < b + SAME_POINT else "off the wood"
 
 
-def _screws(found: tuple[Seat, ...], part: Part, write: Writer) -> JointRow:
+def _screws(found: tuple[SlatEnd, ...], part: Part, write: Writer) -> JointRow:
     """A screw runs along the slat's faces and square to its marks, no deeper than it stays in the slat."""
     board, seat = part.board, found[0]
     normal = seat.high.normal
