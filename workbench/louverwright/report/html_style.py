@@ -107,16 +107,18 @@ input[type="checkbox"] { width: 6mm; height: 6mm; margin: 0; vertical-align: mid
 .tally .count { min-width: 5.6em; text-align: center; font-weight: bold; }
 .tally .boxes { display: none; }
 .together > .tally { margin: 0 0 2mm; }
-.boxes { flex-wrap: wrap; gap: 0.8mm; }
-.boxes i { width: 3mm; height: 3mm; border: 0.3mm solid var(--ink); }
-.boxes .in { border-width: 1.5mm; }
-tr.done > :not(.cut) { color: var(--soft); text-decoration: line-through; }
+.boxes { flex-wrap: wrap; gap: 0.6mm; }
+.boxes i { width: 2.6mm; height: 2.6mm; border: 0.3mm solid var(--ink); }
+.boxes .in { border-width: 1.3mm; }
+tr.done { background: var(--tint); }
 .partly > .note { display: none; }
 @media screen {
   .shop-bar { position: sticky; top: 0; z-index: 1; margin-bottom: 4mm; }
   .shop[open] { max-height: 90vh; overflow: auto; }
   [id] { scroll-margin-top: 16mm; }
-  .large figure svg { width: 100%%; }
+  .large figure svg { width: max(100%%, 120mm); max-width: none; }
+  .large figure { overflow-x: auto; }
+  .large [id] { scroll-margin-top: 24mm; }
 }
 @media screen and (max-width: 640px) {
   body { font-size: calc(11pt * var(--large)); }
@@ -127,6 +129,7 @@ tr.done > :not(.cut) { color: var(--soft); text-decoration: line-through; }
   .row { display: block; }
   .facts { border-left: none; border-top: 1px solid var(--rule); }
   .pairs { display: block; }
+  .small-print dd { font-size: calc(10.5pt * var(--large)); }
   figure { overflow-x: auto; }
   figure svg { max-width: max(100%%, 120mm); }
   table.cards { min-width: 0; font-size: calc(11pt * var(--large)); }
@@ -151,10 +154,14 @@ tr.done > :not(.cut) { color: var(--soft); text-decoration: line-through; }
   .begun .shop-bar, .chosen .shop-bar { display: block; margin-bottom: 3mm; }
   .shop summary { list-style: none; padding: 1.5mm 2.6mm; }
   .shop .controls, .shop .note, .tally button { display: none; }
-  .tally { flex-wrap: wrap; white-space: normal; }
+  .tally { flex-wrap: wrap; font-size: calc(7.5pt * var(--large)); }
   .tally .count { min-width: 0; }
   body:not(.begun) .count { display: none; }
   .tally .boxes { display: inline-flex; }
+  .together[data-piece] { position: relative; }
+  .together > .tally { position: absolute; top: 1mm; right: 0; width: 56mm; margin: 0; justify-content: flex-end; }
+  .together > .tally .boxes { justify-content: flex-end; }
+  .together[data-piece] > .level-2 { margin-right: 60mm; }
 }
 """
 

@@ -96,6 +96,10 @@
     }
     const head = place.closest("table").querySelector("thead tr");
     if (!head.querySelector(".cut")) {
+      const columns = place.closest("table").querySelector("colgroup"), last = make("col", {});
+      Array.from(columns.children).forEach(each => { each.style.width = `${0.84 * parseFloat(each.style.width)}%`; });
+      last.style.width = "16%";
+      columns.append(last);
       head.append(make("th", {scope: "col", class: "cut", role: "columnheader"}, "Cut"));
     }
     place.append(make("td", {class: "cut", role: "cell"}, tally(place.dataset)));
@@ -191,7 +195,7 @@
   const sums = make("strong", {class: "sums"}), choice = make("span", {class: "choice", "aria-live": "polite"});
   const controls = make("div", {class: "controls"}), kept = make("p", {class: "note"});
   const status = make("p", {class: "unseen", role: "status"});
-  const bar = make("details", {class: "shop"}, make("summary", {}, sums, " ", choice), controls, make("p", {class: "note"},
+  const bar = make("details", {class: "shop", "aria-label": "Ticks and filters"}, make("summary", {}, sums, " ", choice), controls, make("p", {class: "note"},
     "Filters choose among the cut list and the parts; the summary and the set-ups stay whole. Printed is what is shown. "
     + "A part that is finished stays in sight until a filter is set anew."), kept);
   const stage = choices("Stage", "all stages", all_of("stage"));
