@@ -146,7 +146,8 @@ def test_the_policy_lets_in_our_style_and_our_script_alone(make):
 def test_the_script_cannot_end_early_and_makes_no_code_of_texts():
     script = shop_script()
     assert not re.search(r"</|<!--|\]\]>", script)
-    assert not re.search(r"(inner|outer)HTML|insertAdjacent|document\.write|\beval\b|Function\(|fetch\(|XMLHttp|import\(", script)
+    assert not re.search(r"(inner|outer)HTML|insertAdjacent|document\.write|\beval\b|Function\(|fetch\(|XMLHttp|import\(",
+                         script)
 
 
 def test_what_is_counted_off_says_what_and_how_many():
