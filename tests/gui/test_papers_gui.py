@@ -95,7 +95,7 @@ def test_the_cut_list_opens_in_a_sheet_and_is_brought_up_to_date(vent, said, sho
     titles = [each.windowTitle() for each in window().findChild(QtGui.QMdiArea).subWindowList()]
     assert any(sheet.Label in title for title in titles)
     shot("cut_list")
-    sheet.set("X3", "mine")
+    sheet.set("X1", "mine")
     vent.PitchLeft = 30.0
     vent.Document.recompute()
     before = sheet.get("H2")
@@ -103,7 +103,7 @@ def test_the_cut_list_opens_in_a_sheet_and_is_brought_up_to_date(vent, said, sho
     FreeCADGui.Selection.addSelection(sheet)
     FreeCADGui.runCommand("Louverwright_CutList", 0)
     settle(0.3)
-    assert cut_list_of(vent) == sheet and sheet.get("X3") == "mine" and sheet.get("H2") != before
+    assert cut_list_of(vent) == sheet and sheet.get("X1") == "mine" and sheet.get("H2") != before
     vent.Width = 5000.0
     FreeCADGui.runCommand("Louverwright_CutList", 0)
-    assert len(said) == 1 and "Width is 5000 mm" in said[0] and sheet.get("X3") == "mine"
+    assert len(said) == 1 and "Width is 5000 mm" in said[0] and sheet.get("X1") == "mine"

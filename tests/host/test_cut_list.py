@@ -79,9 +79,9 @@ def test_what_the_user_writes_stays_with_its_cut(vent) -> None:
     slat = row_of(sheet, "L9", "square")
     sheet.set(f"{NOTE}{slat}", "'=from the dry stack")
     sheet.set(f"{MORE}{slat}", f"=C{slat} * 2")
+    sheet.set(f"{NOTE}{row_of(sheet, 'L1')}", "first plank")
     sheet.set(f"{NOTE}{row_of(sheet, 'B1L')}", "first leg")
     sheet.set(f"{MORE}1", "paid")
-    sheet.set("A300", "'")
     assert not vent.OutList.count(sheet) and not sheet.OutList
     vent.PitchLeft = 30.0    # further marks of the base
     vent.Document.recompute()
@@ -90,9 +90,12 @@ def test_what_the_user_writes_stays_with_its_cut(vent) -> None:
     assert moved > slat
     assert (text(sheet, f"{NOTE}{moved}"), sheet.get(f"{MORE}{moved}")) == ("=from the dry stack", 2 * sheet.get(f"C{moved}"))
     assert sheet.getContents(f"{MORE}{moved}").replace(" ", "") == f"=C{moved}*2"
-    assert text(sheet, f"{NOTE}{row_of(sheet, 'B1L')}") == "first leg" and text(sheet, f"{MORE}1") == "paid"
+    assert text(sheet, f"{NOTE}{row_of(sheet, 'L1')}") == "first plank" and text(sheet, f"{MORE}1") == "paid"
+    last = len(listed(vent).rows)
+    assert "B1L" not in {row[0] for row in listed(vent).rows}, "the legs are B1aL, B1aR … now"
     notes = [row for row in range(2, 400) if text(sheet, f"{NOTE}{row}")]
-    assert len(notes) == 2, "nothing is written twice"
+    assert notes == [row_of(sheet, "L1"), moved, last + 2], "nothing is written twice"
+    assert (text(sheet, f"A{last + 2}"), text(sheet, f"{NOTE}{last + 2}")) == ("B1L", "first leg")
 
 
 def test_notes_on_what_is_gone_go_to_the_bottom_and_come_back(vent) -> None:

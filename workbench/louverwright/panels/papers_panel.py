@@ -32,7 +32,7 @@ class PapersPanel:
         self.folder.setObjectName("PapersFolder")
         self.write_button = _button("WritePapers", tr("Write"), self.write)
         self.stop_button = _button("StopPapers", tr("Stop"), self.stop)
-        self.folder_button = _button("OpenPapersFolder", tr("Open the folder"), lambda: self.open(Path(self.folder.text())))
+        self.folder_button = _button("OpenPapersFolder", tr("Open the folder"), lambda: self.show_path(Path(self.folder.text())))
         self.progress = QtGui.QProgressBar()
         self.progress.setObjectName("PapersProgress")
         self.said = QtGui.QLabel()
@@ -41,7 +41,7 @@ class PapersPanel:
         self.said.setWordWrap(True)
         self.written = QtGui.QListWidget()
         self.written.setObjectName("PapersWritten")
-        self.written.itemActivated.connect(lambda item: self.open(Path(item.toolTip())))
+        self.written.itemActivated.connect(lambda item: self.show_path(Path(item.toolTip())))
         self.form = self._form(title, vent)
         self.next = QtCore.QTimer()    # between two sets the window is the user's
         self.next.setSingleShot(True)
@@ -96,11 +96,11 @@ class PapersPanel:
             self._give_up(tr("The papers could not be written to the folder {folder}: {reason}. Choose another folder.",
                              folder=self.folder.text(), reason=error.strerror or error))
         else:
-            self.progress.setValue(self.progress.value() + 1)
             if self.waiting:
                 self.next.start()
             else:
                 self.said.setText(tr("{count} files are written. A double click opens one.", count=self.written.count()))
+            self.progress.setValue(self.progress.value() + 1)
         self.show_state()
 
     def _give_up(self, text: str) -> None:
@@ -137,8 +137,8 @@ class PapersPanel:
         if picked:
             self.folder.setText(picked)
 
-    def open(self, path: Path) -> None:
-        """Opens a file or the folder."""
+    def show_path(self, path: Path) -> None:
+        """Opens a file or the folder.  Not called ``open``: that is what FreeCAD calls when it shows a panel."""
         if not self.open_path(path):
             self.said.setText(tr("This system has no viewer for {path}.", path=path))
 
