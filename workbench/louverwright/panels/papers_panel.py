@@ -32,7 +32,7 @@ class PapersPanel:
         self.folder.setObjectName("PapersFolder")
         self.write_button = _button("WritePapers", tr("Write"), self.write)
         self.stop_button = _button("StopPapers", tr("Stop"), self.stop)
-        self.folder_button = _button("OpenPapersFolder", tr("Open the folder"), lambda: self.show_path(Path(self.folder.text())))
+        self.folder_button = _button("OpenPapersFolder", tr("Open the folder"), self.show_folder)
         self.progress = QtGui.QProgressBar()
         self.progress.setObjectName("PapersProgress")
         self.said = QtGui.QLabel()
@@ -89,7 +89,7 @@ class PapersPanel:
             return
         each = self.waiting.pop(0)
         try:
-            self._list(each.write(self.job, Path(self.folder.text()).expanduser()))
+            self._list(each.write(self.job, self._folder()))
         except PdfError as error:
             self._give_up(f"{_title(each)}: {translated(error)}")
         except OSError as error:
@@ -112,6 +112,9 @@ class PapersPanel:
         if self.waiting:
             self._give_up(tr("Stopped. The sets that are listed are whole; the others were not written."))
             self.show_state()
+
+    def _folder(self) -> Path:
+        return Path(self.folder.text()).expanduser()
 
     def _list(self, paths: list[Path]) -> None:
         for path in paths:
@@ -136,6 +139,10 @@ class PapersPanel:
         picked = QtGui.QFileDialog.getExistingDirectory(self.form, tr("Folder for the papers"), self.folder.text())
         if picked:
             self.folder.setText(picked)
+
+    def show_folder(self) -> None:
+        """Opens the folder."""
+        self.show_path(self._folder())
 
     def show_path(self, path: Path) -> None:
         """Opens a file or the folder.  Not called ``open``: that is what FreeCAD calls when it shows a panel."""
