@@ -25,12 +25,12 @@ def _high(number: int) -> int:
 class Chromium:
     """One browser with one page; what its policy blocked and what went wrong in it is kept in ``complaints``."""
 
-    def __init__(self, program: str, profile: Path, *options: str) -> None:
+    def __init__(self, program: str, profile: Path) -> None:
         to_browser, self._out = os.pipe()
         self._in, from_browser = os.pipe()
         root = ("--no-sandbox",) if os.geteuid() == 0 else ()    # as root it has no sandbox
         command = [program, "--headless=new", "--disable-gpu", "--disable-dev-shm-usage", "--no-first-run",
-                   "--hide-scrollbars", "--disable-background-networking", "--disable-extensions", "--disable-component-update", *root, *options,
+                   "--hide-scrollbars", "--disable-background-networking", "--disable-extensions", "--disable-component-update", *root,
                    f"--user-data-dir={profile}", "--remote-debugging-pipe", "about:blank"]
         # The shell puts the pipe's ends where Chromium looks for them.
         to_browser, from_browser = _high(to_browser), _high(from_browser)
