@@ -12,6 +12,7 @@ from pathlib import Path
 
 from ..report.job import Job
 from .papers import write_papers
+from .templates import write_templates
 
 
 @dataclass(frozen=True)
@@ -26,6 +27,7 @@ class PaperSet:
 #: In the order in which they are needed.
 SETS = (
     PaperSet("cuts", "the cut report: every part, its cuts and joints, set-ups for the saw", write_papers),
+    PaperSet("templates", "full-size templates to print and glue, and each as a DXF file", write_templates),
 )
 BY_NAME = {each.name: each for each in SETS}
 

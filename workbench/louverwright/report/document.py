@@ -40,7 +40,7 @@ from .words import CAUTIONS, SAW_CAUTIONS, advice_lines, holding_lines, how_to_r
 
 def document(job: Job) -> Report:
     """The report of a job, ready for any writer."""
-    title = job.spec.project or "Louvered roof vent"
+    title = job.title
     what = "a louvered roof vent" if job.vents == 1 else f"{job.vents} louvered roof vents: make {job.vents} of each"
     blocks = (*_summary(job), *_cut_list(job), *_setups(job), *_parts(job), *_parameters(job))
     return Report(
