@@ -36,7 +36,7 @@ def pages(name: str, make: Callable[[Job], Report]) -> Callable[[Job, Path], lis
 #: In the order in which they are needed.
 SETS = (
     PaperSet("cuts", "the cut report: every part, its cuts and joints, set-ups for the saw", write_papers),
-    PaperSet("bench", "the bench sheet: dados and story sticks, half laps, rips by stock, drill list, test pairs, order of cuts",
+    PaperSet("bench", "the bench sheet: dados and story sticks, laps, rips by stock, holes, test pairs, order of cuts",
              pages("bench", bench_report)),
     PaperSet("templates", "full-size templates to print and glue, and each as a DXF file", write_templates),
     PaperSet("lift", "the lift plan: weights, centres, people, slings, wind", pages("lift-plan", lift_report)),

@@ -25,32 +25,32 @@ from .words import SAW_CAUTIONS
 
 DADO_PRACTICE = (
     "Clamp all boards of one story stick together, faces touching, the edge that they are measured on up and their square "
-    "ends flush against a stop: so one line serves both hands. Lay the stick on, and square every place across all the edges "
-    "at once with a knife.",
-    "Unclamp, lay each board with the face for the dados up, and strike each place from its knife line with a bevel gauge, its "
-    "stock on that same edge. The other hand takes the same setting with the gauge turned over: strike one hand whole "
-    "before you turn it. The blade leans to the head on both; two boards laid edge to edge must show a V.",
-    "Mark the waste between two lines before anything is cut. A line that runs off the board's end is cut all the same.",
-    "Cut with a guide clamped square to nothing but the line. Clamp a strip of waste to the edge where the cut comes out, so that "
-    "the fibres break there and not in the board; the edge named is the one that is hidden in the vent.",
-    "Cut the first dado in waste and try the test slat before any stile. It goes in by hand to the floor over its whole length and "
-    "needs no hammer; it shows the play given and no more. Wood swells across the grain: never closer.",
+    "ends flush against a stop: so one line serves both hands. Lay the stick on, and square every place across all the "
+    "edges at once with a knife.",
+    "Unclamp, lay each board with the face for the dados up, and strike each place from its knife line with a bevel gauge, "
+    "its stock on that same edge. The other hand takes the same setting with the gauge turned over: strike one hand whole "
+    "before you turn it. A left and a right board laid with those edges together must show Vs.",
+    "Hatch the waste between two lines before anything is cut. A line that runs off the board's end is cut all the same.",
+    "Clamp the guide along the line itself, and a strip of waste against the edge where the cut comes out, so that the "
+    "fibres break there and not in the board; that edge is the one that the vent hides.",
+    "Cut the first dado in waste and try the test slat before any board. By hand it goes in to the floor over its whole "
+    "length, and shows the play given and no more. Wood swells across the grain: never make it closer.",
 )
 PAIR_PRACTICE = (
-    "Take a scrap with square, parallel edges, long enough that both halves are held well clear of the blade. Set both scales, lay "
-    "it as the set-up sheet's row says and cut it through in the middle.",
+    "Take a scrap with square, parallel edges, long enough that both halves are held well clear of the blade. Set both "
+    "scales, lay it as the set-up sheet's row says and cut it through in the middle.",
     "Roll the offcut half round about its length, so that its lower face comes up and its edges change sides, and hold cut "
-    "against cut, the long points together.",
-    "The wide faces are tried square to the joint: the longer ones over the outside, the shorter ones in the hollow. The arrises "
-    "that meet at a corner of the joint are tried along the two pieces. The first shows the bevel, twice its error; both together "
-    "show the mitre.",
+    "against cut, corner to corner.",
+    "The wide faces are tried square to the joint: the longer ones over the outside, the shorter ones in the hollow. The "
+    "arrises that meet at a corner of the joint are tried along the two pieces. The faces show the bevel, with twice its "
+    "error; once they are right, the lengths show the mitre.",
     "Correct the bevel first, then the mitre, and cut again. Cut good boards only when both angles are right and no light "
     "comes through the joint. A setting to the left and its fellow to the right are two set-ups: try both.",
 )
-LAP_NOTE = ("Set the depth on two offcuts of the same stock as it came: lapped, they lie flush on both sides. Left is what must be "
-            "left under the lap. Cut the shoulders first, the waste towards the end last.")
-RIP_NOTE = ("In this order on each stock. The fence is set from itself to the blade where it comes through the table, the face named "
-            "up; “either edge” means the jointed one. The board is straight and square on that edge before.")
+LAP_NOTE = ("Set the depth on two offcuts of the same stock as it came: lapped, they lie flush on both sides. Left is what must "
+            "stay under the lap. Cut the shoulders first; with a knife line at each, they do not break out.")
+RIP_NOTE = ("In this order on each stock. The fence is set from itself to the blade where it comes through the table, with the "
+            "face named up; “either edge” means the jointed one.")
 DRILL_NOTE = ("The widest bit first. Bore square to the face unless a lean is given, over a scrap clamped under where it comes "
               "out; deep holes to a stop. Screw holes of hinges, straps and fittings are not in this list.")
 
@@ -86,8 +86,8 @@ def _sticks(job: Job) -> Iterator[Block]:
         yield Heading(f"Story stick {number}: {stick.marks}", 2)
         yield Together((Figure(stick_drawing(stick), f"On the {stick.edge}, from {stick.start}"),
                         Figure(gauge_drawing(stick, job), "Where the gauge lies at the first dado")))
-        yield Table((Column("Place", 2.4), Column(f"From {stick.start}", 1.4, "right"), Column(f"From the {stick.end}", 1.4, "right")),
-                    stick.rows, note="Mark the stick from one end with one hook of the tape, never from place to place. The "
+        yield Table((Column("Place", 2.4), Column(f"From {stick.start}", 1.4, "right"),
+                     Column(f"From the {stick.end}", 1.4, "right")), stick.rows, note="Mark the stick from one end with one hook of the tape, never from place to place. The "
                     "same places are on the full-size template.")
 
 
@@ -123,12 +123,13 @@ def _pairs(job: Job) -> Iterator[Block]:
     if rows:
         yield Heading("Test pairs for compound settings", 1, anchor="pairs")
         yield Bullets(PAIR_PRACTICE)
-        yield Table((Column("No.", 0.7), Column("Set to", 1.8), Column("Scrap W × T", 1.2), Column("Faces close to", 1.3),
+        yield Table((Column("No.", 0.7), Column("Set to", 1.8), Column("Scrap W × T", 1.3), Column("Faces close to", 1.3),
                      Column("Lengths close to", 1.3), Column("For", 2.2)), rows)
         yield Bullets(SAW_CAUTIONS)
 
 
 def _order(job: Job) -> Iterator[Block]:
     yield Heading("Order of cuts", 1, anchor="order")
-    yield Table((Column("Mark", 0.7), Column("Part", 1.6), Column("Steps, numbered as in the part's block", 6.0)), order_rows(job),
-                note="Rips come before ends, ends before laps and dados: a later cut is measured from what an earlier one left.")
+    yield Table((Column("Mark", 0.7), Column("Part", 1.6), Column("Steps, numbered as in the part's block", 6.0)),
+                order_rows(job), note="Rips come before ends, ends before laps and dados: a later cut is measured from what an "
+                "earlier one left.")

@@ -3,21 +3,20 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
-from ..core.assembly import BORE, HALF_LAP, RIP, Cut, Part, board_shell
+from ..core.assembly import BORE, CROSSCUT, HALF_LAP, RIP, Cut, Part
 from ..core.housing import Housing, covered_edge, depth_of, floor_of, housings, open_face
 from ..core.saw import SQUARE, edge_of, end_spans, setting
-from ..core.solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, REFERENCE_EDGE, corners
+from ..core.solid import END_A, END_B, FAR_EDGE, REFERENCE_EDGE, corners
 from ..core.trial import closing, is_compound
 from .blanks import CUT_FREE, RIPPED, bevelled_on_the_board, freed_by_bevel, marks_text, width_rows
 from .job import Job, Writer
 from .joint_words import datum, hole, waste_box
 from .lettered import SAME_POINT
 from .part_sheet import corner_words, part_sheets
-from .saw_words import LEVEL, angles_text, lay_text, rip_words, saw_row
+from .saw_words import LEVEL, angles_text, rip_words, saw_row
 from .seat_words import seat_rows
 from .setups import crosscut_rows
 
@@ -244,27 +243,33 @@ def drill_rows(job: Job) -> tuple[Row, ...]:
 
 
 def pair_rows(job: Job) -> tuple[Row, ...]:
-    """Every compound setting: number on the set-up sheet, setting, how the scrap lies, what closes to what, ends."""
-    groups: dict[tuple[str, ...], list[str]] = {}
+    """Every compound setting: number on the set-up sheet, setting, scraps, what faces and lengths close to, cuts."""
+    groups: dict[Row, list[tuple[Part, Cut]]] = {}
     for part in job.assembly.parts:
         for cut in part.board.cuts:
             if is_compound(cut):
-                groups.setdefault(_pair_words(cut, part, job), []).append(f"{part.mark} {cut.name}")
-    rows = [(*words, "; ".join(dict.fromkeys(ends))) for words, ends in groups.items()]
-    return tuple(sorted(rows, key=lambda row: int(row[0].split("\u00a0")[-1]) if "\u00a0" in row[0] else len(rows) + 999))
+                groups.setdefault(_pair_words(cut, part, job), []).append((part, cut))
+    rows = [(number, set_to, _scraps([part for part, _ in own], job.writer), faces, lengths,
+             "; ".join(dict.fromkeys(f"{part.mark} {cut.name}" for part, cut in own)))
+            for (number, set_to, faces, lengths), own in groups.items()]
+    order = [each.number for each in crosscut_rows(job)]
+    return tuple(sorted(rows, key=lambda row: order.index(row[0]) if row[0] in order else len(order)))
 
 
-def _pair_words(cut: Cut, part: Part, job: Job) -> tuple[str, ...]:
+def _pair_words(cut: Cut, part: Part, job: Job) -> tuple[str, str, str, str]:
     write, angles = job.writer, closing(cut.planes[0])
-    if cut.kind == "crosscut":
+    number, set_to = "corner cut", ""
+    if cut.kind == CROSSCUT:
         row = saw_row(cut, part.board)
         set_to, mitre = angles_text(row, write), f"{write.angle(row.mitre)}\u00a0{row.turn}"
-        number = next((each.number for each in crosscut_rows(job) if part.mark in each.ends
-                       and (each.bevel, each.mitre) == (write.angle(row.bevel), mitre)), "")
-    else:
-        number, set_to = "corner cut", corner_words(cut, part, write)[0]
-    return (number, set_to, write.size(min(part.board.width, SCRAP_WIDE), part.board.thickness), _checked(angles.faces, write),
-            _checked(angles.lengths, write))
+        number = next(each.number for each in crosscut_rows(job) if (each.bevel, each.mitre) == (write.angle(row.bevel), mitre))
+    return (number, set_to or corner_words(cut, part, write)[0], _checked(angles.faces, write), _checked(angles.lengths, write))
+
+
+def _scraps(parts: Iterable[Part], write: Writer) -> str:
+    """Sections of scrap to try a setting on: no wider than is handy, as thick as the parts."""
+    sizes = dict.fromkeys(write.size(min(part.board.width, SCRAP_WIDE), part.board.thickness) for part in parts)
+    return " or ".join(sizes)
 
 
 def _checked(degrees: float, write: Writer) -> str:
