@@ -88,11 +88,11 @@ def _span(cut: Cut, floor: Plane, y: float) -> tuple[float, float]:
 
 
 def covered_edge(part: Part, assembly: Assembly) -> str:
-    """The long edge of a part that its neighbours hide more of, wire apart; '' where neither is hidden."""
-    hidden = {REFERENCE_EDGE: 0.0, FAR_EDGE: 0.0}
+    """The long edge of a part that its neighbours hide more of: wood before wire; '' where neither is hidden."""
+    hidden = {edge: [0.0, 0.0] for edge in (REFERENCE_EDGE, FAR_EDGE)}
     for contact in contacts(assembly, part.pieces[0]):
-        if contact.side in hidden and assembly.part_of(contact.other).stock.form != "mesh":
+        if contact.side in hidden:
             long, short = contact.size
-            hidden[contact.side] += long * short
+            hidden[contact.side][assembly.part_of(contact.other).stock.form == "mesh"] += long * short
     most = max(hidden, key=lambda edge: hidden[edge])
-    return most if hidden[most] > 0.0 else ""
+    return most if any(hidden[most]) else ""

@@ -47,12 +47,12 @@ PAIR_PRACTICE = (
     "Correct the bevel first, then the mitre, and cut again. Cut good boards only when both angles are right and no light "
     "comes through the joint. A setting to the left and its fellow to the right are two set-ups: try both.",
 )
-LAP_NOTE = ("Set the depth on two offcuts of the same stock as it came: lapped, they lie flush on both sides. Left is what must "
-            "stay under the lap. Cut the shoulders first; with a knife line at each, they do not break out.")
-RIP_NOTE = ("In this order on each stock. The fence is set from itself to the blade where it comes through the table, with the "
-            "face named up; “either edge” means the jointed one.")
-DRILL_NOTE = ("The widest bit first. Bore square to the face unless a lean is given, over a scrap clamped under where it comes "
-              "out; deep holes to a stop. Screw holes of hinges, straps and fittings are not in this list.")
+LAP_NOTE = ("Set the depth on two offcuts of the same stock as it came: lapped, they lie flush on both sides. Left is what "
+            "must stay under the lap. Cut the shoulders first; with a knife line at each, they do not break out.")
+RIP_NOTE = ("In this order on each stock. The fence is set from itself to the blade where it comes through the table, with "
+            "the face named up; “either edge” means the jointed one.")
+DRILL_NOTE = ("The widest bit first. Bore square to the face unless a lean is given, over a scrap clamped under where it "
+              "comes out; deep holes to a stop. Screw holes of hinges, straps and fittings are not in this list.")
 
 
 def bench_report(job: Job) -> Report:
@@ -87,8 +87,9 @@ def _sticks(job: Job) -> Iterator[Block]:
         yield Together((Figure(stick_drawing(stick), f"On the {stick.edge}, from {stick.start}"),
                         Figure(gauge_drawing(stick, job), "Where the gauge lies at the first dado")))
         yield Table((Column("Place", 2.4), Column(f"From {stick.start}", 1.4, "right"),
-                     Column(f"From the {stick.end}", 1.4, "right")), stick.rows, note="Mark the stick from one end with one hook of the tape, never from place to place. The "
-                    "same places are on the full-size template.")
+                     Column(f"From the {stick.end}", 1.4, "right")), stick.rows,
+                    note="Mark the stick from one end with one hook of the tape, never from place to place. The same places "
+                    "are on the full-size template.")
 
 
 def _laps(job: Job) -> Iterator[Block]:
@@ -114,7 +115,7 @@ def _holes(job: Job) -> Iterator[Block]:
     rows = drill_rows(job)
     if rows:
         yield Heading("Drill list", 1, anchor="holes")
-        yield Table((Column("Bit", 0.8), Column("Depth", 0.9), Column("Mark", 0.6), Column("Hole", 1.7), Column("From", 1.6),
+        yield Table((Column("Bit", 0.8), Column("Depth", 0.9), Column("Mark", 0.6), Column("Hole", 1.6), Column("From", 2.0),
                      Column("Where", 2.4), Column(f"Holes{job.for_all}", 0.5, "right")), rows, note=DRILL_NOTE)
 
 
@@ -131,5 +132,5 @@ def _pairs(job: Job) -> Iterator[Block]:
 def _order(job: Job) -> Iterator[Block]:
     yield Heading("Order of cuts", 1, anchor="order")
     yield Table((Column("Mark", 0.7), Column("Part", 1.6), Column("Steps, numbered as in the part's block", 6.0)),
-                order_rows(job), note="Rips come before ends, ends before laps and dados: a later cut is measured from what an "
-                "earlier one left.")
+                order_rows(job), note="Rips come before ends, ends before laps and dados: a later cut is measured from what "
+                "an earlier one left.")

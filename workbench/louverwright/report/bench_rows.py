@@ -17,7 +17,7 @@ from .joint_words import datum, hole, waste_box
 from .lettered import SAME_POINT
 from .part_sheet import corner_words, part_sheets
 from .saw_words import LEVEL, angles_text, rip_words, saw_row
-from .seat_words import seat_rows
+from .seat_words import screw_holes, seat_rows
 from .setups import crosscut_rows
 
 #: How far the blade of a common sliding bevel reaches over the wood (mm, common practice for a blade of 250 mm or 10 in).
@@ -231,11 +231,10 @@ def drill_rows(job: Job) -> tuple[Row, ...]:
         each = hole(cut, part, job.writer)
         rows.append((each.diameter, each.depth, part.mark, cut.name, each.face, each.place, str(job.count(part))))
     for part in job.assembly.parts:
-        for row in seat_rows(part, job)[1:] if part.kind.id == "roof.gable.stile" else ():
-            bit, _, rest = row.size.partition("; ")
-            diameter, _, depth = bit.rpartition(" right ")
-            rows.append((diameter, f"right {depth}", part.mark, f"{row.name}; {rest}", row.face, row.position,
-                         str(row.count * job.count(part))))
+        holes = screw_holes(part, job)
+        if holes:
+            rows.append((holes.bit, "right through", part.mark, f"for screws into the slats, {holes.each} each", holes.lean,
+                         holes.place, str(holes.number * job.count(part))))
     return tuple(rows)
 
 
@@ -261,9 +260,10 @@ def _pair_words(cut: Cut, part: Part, job: Job) -> tuple[str, str, str, str]:
     number, set_to = "corner cut", ""
     if cut.kind == CROSSCUT:
         row = saw_row(cut, part.board)
-        set_to, mitre = angles_text(row, write), f"{write.angle(row.mitre)}\u00a0{row.turn}"
-        number = next(each.number for each in crosscut_rows(job) if (each.bevel, each.mitre) == (write.angle(row.bevel), mitre))
-    return (number, set_to or corner_words(cut, part, write)[0], _checked(angles.faces, write), _checked(angles.lengths, write))
+        set_to, scales = angles_text(row, write), (write.angle(row.bevel), f"{write.angle(row.mitre)}\u00a0{row.turn}")
+        number = next(each.number for each in crosscut_rows(job) if (each.bevel, each.mitre) == scales)
+    set_to = set_to or corner_words(cut, part, write)[0]
+    return number, set_to, _checked(angles.faces, write), _checked(angles.lengths, write)
 
 
 def _scraps(parts: Iterable[Part], write: Writer) -> str:
@@ -295,6 +295,6 @@ def _steps(names: Iterable[str]) -> str:
             steps[-1] = (name, steps[-1][1], number)
         else:
             steps.append((name, number, number))
-    return " → ".join(f"{first}–{last}\u00a0{name}" if last > first else f"{first}\u00a0{name}" for name, first, last in steps)
+    return " → ".join(f"{first if first == last else f'{first}–{last}'}.\u00a0{name}" for name, first, last in steps)
 
 
