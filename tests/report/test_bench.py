@@ -312,6 +312,7 @@ def test_every_hole_is_listed_the_widest_bit_first() -> None:
     rows = drill_rows(job)
     assert sum(int(row[-1]) for row in rows) == holes == 3
     assert [row[2] for row in rows] == ["R2", "R11", "R11"] and "weep" in rows[-1][3]
+    assert "before the piece is cut off" in rows[0][3] and "before the piece" not in rows[1][3]
     gable = drill_rows(job_of("cart-shed-gable"))
     assert [row[-1] for row in gable] == ["12", "12"] and "leaning" in gable[0][4]
 

@@ -46,6 +46,7 @@ PAIR_PRACTICE = (
     "error; once they are right, the lengths show the mitre.",
     "Correct the bevel first, then the mitre, and cut again. Cut good boards only when both angles are right and no light "
     "comes through the joint. A setting to the left and its fellow to the right are two set-ups: try both.",
+    "What the set-up sheet has under “Beyond the saw” is tried with the jig or the handsaw that is named there.",
 )
 LAP_NOTE = ("Set the depth on two offcuts of the same stock as it came: lapped, they lie flush on both sides. Left is what "
             "must stay under the lap. Cut the shoulders first; with a knife line at each, they do not break out.")

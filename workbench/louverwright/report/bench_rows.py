@@ -11,7 +11,7 @@ from ..core.housing import Housing, covered_edge, depth_of, floor_of, housings, 
 from ..core.saw import SQUARE, edge_of, end_spans, setting
 from ..core.solid import END_A, END_B, FAR_EDGE, REFERENCE_EDGE, corners
 from ..core.trial import closing, is_compound
-from .blanks import CUT_FREE, RIPPED, bevelled_on_the_board, freed_by_bevel, marks_text, width_rows
+from .blanks import CUT_FREE, RIPPED, bevelled_on_the_board, bored_on_the_stick, freed_by_bevel, marks_text, width_rows
 from .job import Job, Writer
 from .joint_words import datum, hole, waste_box
 from .lettered import SAME_POINT
@@ -229,7 +229,8 @@ def drill_rows(job: Job) -> tuple[Row, ...]:
     rows = []
     for part, cut in sorted(own, key=lambda each: -each[1].bore.diameter if each[1].bore else 0.0):
         each = hole(cut, part, job.writer)
-        rows.append((each.diameter, each.depth, part.mark, cut.name, each.face, each.place, str(job.count(part))))
+        when = "; before the piece is cut off its stick" if bored_on_the_stick(part) else ""
+        rows.append((each.diameter, each.depth, part.mark, f"{cut.name}{when}", each.face, each.place, str(job.count(part))))
     for part in job.assembly.parts:
         holes = screw_holes(part, job)
         if holes:
