@@ -30,8 +30,8 @@ class Chromium:
         self._in, from_browser = os.pipe()
         root = ("--no-sandbox",) if os.geteuid() == 0 else ()    # as root it has no sandbox
         command = [program, "--headless=new", "--disable-gpu", "--disable-dev-shm-usage", "--no-first-run",
-                   "--hide-scrollbars", "--disable-background-networking", "--disable-extensions", "--disable-component-update", *root,
-                   f"--user-data-dir={profile}", "--remote-debugging-pipe", "about:blank"]
+                   "--hide-scrollbars", "--disable-background-networking", "--disable-extensions", "--disable-component-update",
+                   *root, f"--user-data-dir={profile}", "--remote-debugging-pipe", "about:blank"]
         # The shell puts the pipe's ends where Chromium looks for them.
         to_browser, from_browser = _high(to_browser), _high(from_browser)
         shell = ["bash", "-c", f'exec "$@" 3<&{to_browser} 4>&{from_browser}', "bash", *command]

@@ -3,6 +3,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from pathlib import Path
 
@@ -165,9 +166,9 @@ class PapersPanel:
 
 
 def _words(each: PaperSet) -> tuple[str, str]:
-    """What a set is called, with a capital letter, and what it holds: its words before and behind the colon."""
-    name, _, holds = tr(each.words).partition(":")
-    return name[:1].upper() + name[1:].strip(), holds.strip()
+    """What a set is called, with a capital letter, and what it holds: its words to the first colon or comma, and the rest."""
+    name, *holds = re.split(r"\s*[:,]\s*", tr(each.words), maxsplit=1)
+    return name[:1].upper() + name[1:], "".join(holds)
 
 
 def _title(each: PaperSet) -> str:

@@ -39,7 +39,7 @@ def to_csv(job: Job) -> str:
 
 def cut_list_rows(job: Job) -> tuple[tuple[str, ...], ...]:
     """``HEAD``, the line of the job, then a row for each cut or joint, as the texts are; its writer makes them safe."""
-    head = ["", job.spec.project or "Louvered roof vent", "for one vent", str(job.vents),
+    head = ["", job.title, "for one vent", str(job.vents),
             f"make {job.vents} of each" if job.vents > 1 else "", "", job.writer.unit, f"fingerprint {job.fingerprint}",
             f"revision {job.revision}", job.date]
     rows = [HEAD, (*head, *[""] * (len(HEAD) - len(head)))]
