@@ -29,9 +29,9 @@ class Chromium:
         to_browser, self._out = os.pipe()
         self._in, from_browser = os.pipe()
         root = ("--no-sandbox",) if os.geteuid() == 0 else ()    # as root it has no sandbox
-        command = [program, "--headless=new", "--disable-gpu", "--disable-dev-shm-usage", "--no-first-run",
-                   "--hide-scrollbars", "--disable-background-networking", "--disable-extensions", "--disable-component-update",
-                   *root, f"--user-data-dir={profile}", "--remote-debugging-pipe", "about:blank"]
+        quiet = ("--disable-background-networking", "--disable-extensions", "--disable-component-update", "--no-first-run")
+        command = [program, "--headless=new", "--disable-gpu", "--disable-dev-shm-usage", "--hide-scrollbars", *quiet, *root,
+                   f"--user-data-dir={profile}", "--remote-debugging-pipe", "about:blank"]
         # The shell puts the pipe's ends where Chromium looks for them.
         to_browser, from_browser = _high(to_browser), _high(from_browser)
         shell = ["bash", "-c", f'exec "$@" 3<&{to_browser} 4>&{from_browser}', "bash", *command]

@@ -25,11 +25,11 @@
   /* ---- what the browser keeps */
 
   function read(key) {
-    try { return JSON.parse(window.localStorage.getItem(key)); } catch (error) { keeps = false; return null; }
+    try { return JSON.parse(window.localStorage.getItem(key)); } catch (error) { return null; }    // blocked, or not ours
   }
 
   function write(key, value) {
-    try { window.localStorage.setItem(key, JSON.stringify(value)); } catch (error) { keeps = false; }
+    try { window.localStorage.setItem(key, JSON.stringify(value)); keeps = true; } catch (error) { keeps = false; }
   }
 
   function known(record) {    // counts that this page has a use for, none above its number of pieces
@@ -48,7 +48,7 @@
         const record = read(key), found = project && record && record.project === project ? known(record) : {};
         if (cut(found) > cut(best)) best = found;
       });
-    } catch (error) { keeps = false; }
+    } catch (error) { return {}; }    // blocked
     return best;
   }
 
