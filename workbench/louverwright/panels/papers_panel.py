@@ -176,10 +176,10 @@ def _title(each: PaperSet) -> str:
 
 
 def _box(each: PaperSet) -> QtGui.QCheckBox:
-    name, holds = _words(each)
-    box = QtGui.QCheckBox(name)
+    box = QtGui.QCheckBox(_title(each))
     box.setObjectName(f"Papers_{each.name}")
-    box.setToolTip(holds)
+    box.setToolTip(tr(each.words))
+    box.setSizePolicy(QtGui.QSizePolicy.Ignored, QtGui.QSizePolicy.Fixed)    # a long name must not hold the panel wide
     box.setChecked(True)
     return box
 
