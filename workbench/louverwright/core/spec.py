@@ -6,6 +6,7 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from functools import cached_property
 from types import MappingProxyType
 from typing import Any, Literal
 
@@ -97,6 +98,11 @@ class Spec:
             raise AttributeError(name) from None
 
     def __hash__(self) -> int:
+        return self._hash
+
+    @cached_property
+    def _hash(self) -> int:
+        """Worked out once: layouts, sizes and figures are looked up by their spec."""
         return hash(tuple(sorted((k, repr(v)) for k, v in (*self.values.items(), *self.parts.items()))))
 
     def wish(self, kind: Kind) -> PartWish:
