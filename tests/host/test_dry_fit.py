@@ -125,7 +125,7 @@ def touching(bench: Bench, about: str = "") -> dict[frozenset[str], float]:
     return {pair: area for pair, area in found.items() if area > CONTACT}
 
 
-@lru_cache(maxsize=4)
+@lru_cache(maxsize=16)
 def bench_of(name: str) -> Bench:
     return Bench(example(name).solids)
 
