@@ -13,6 +13,7 @@ from typing import Any
 from .parameters import BY_NAME, MOISTURE, PARAMETERS, THICKNESS, WIDTH, measured_name
 from .parameters import STOCK as STOCK_KIND
 from .saying import joined, say
+from .texts import LONGEST_LINE, LONGEST_NOTE, brief, unfit
 from .units import ReadError, parse_length
 
 FORMS = ("dimension", "board", "post", "sheet", "mesh")
@@ -34,6 +35,8 @@ LIGHTEST, HEAVIEST = 50.0, 9000.0
 USUAL_MOISTURE, WETTEST = 12.0, 40.0
 #: No stock is sold longer than this (mm).
 LONGEST = 100_000.0
+#: No list has more items than this, no item is sold in more lengths.
+MOST_ITEMS, MOST_LENGTHS = 2_000, 100
 
 _Findings = list[tuple[str, str]]
 
@@ -121,9 +124,12 @@ def read_stock_list(data: Any) -> StockList:
     """
     if not isinstance(data, Mapping) or not isinstance(data.get("items"), list):
         raise StockListError([("items", say("A stock list is an object with a list of items. See the shipped lists."))])
+    if len(data["items"]) > MOST_ITEMS:
+        raise StockListError([("items", say("The list has {count} items, and at most {most} are read. Leave out what you do "
+                                            "not use.", count=len(data["items"]), most=MOST_ITEMS))])
     findings = [*_unknown("", data, LIST_KEYS), *_texts("", data, ("name", "title"))]
     if data.get("base", BASES[0]) not in BASES:
-        findings.append(("base", say("“{name}” is not a shipped list; known are {bases}.", name=data["base"],
+        findings.append(("base", say("“{name}” is not a shipped list; known are {bases}.", name=brief(data["base"]),
                                      bases=", ".join(BASES))))
     items = tuple(item for i, each in enumerate(data["items"]) if (item := _item(f"items[{i}]", each, findings)))
     findings += [("items", say("“{name}” stands {times} times in the list. Give each item a name of its own.", name=name,
@@ -146,7 +152,7 @@ def merged(base: StockList, own: StockList) -> StockList:
     usual = {**base.usual, **own.usual}
     known = {item.name for item in items}
     findings: _Findings = [
-        (f"usual.{use}", say("“{name}” is in neither list. Add it to the items or name another.", name=name))
+        (f"usual.{use}", say("“{name}” is in neither list. Add it to the items or name another.", name=brief(name)))
         for use, name in usual.items() if name not in known]
     findings += _usual_findings(usual, items)
     if findings:
@@ -162,9 +168,9 @@ def _usual_findings(usual: Any, items: tuple[Stock, ...]) -> _Findings:
     findings: _Findings = []
     for use, name in usual.items():
         if use not in USES:
-            findings.append((f"usual.{use}", say("“{use}” is not a use; known are {uses}.", use=use, uses=", ".join(USES))))
+            findings.append((f"usual.{brief(use)}", say("“{use}” is not a use; known are {uses}.", use=brief(use), uses=", ".join(USES))))
         elif not isinstance(name, str) or not name.strip():
-            findings.append((f"usual.{use}", say("“{name}” is not the name of an item. Write it as text.", name=name)))
+            findings.append((f"usual.{use}", say("“{name}” is not the name of an item. Write it as text.", name=brief(name))))
         elif name in forms and forms[name] not in BY_NAME[use].forms:
             findings.append((f"usual.{use}", say("“{name}” is a {form}, and the use needs a {forms}. Name another item.",
                                                  name=name, form=say(forms[name]),
@@ -197,25 +203,30 @@ def _plain_findings(where: str, data: Mapping[str, Any]) -> Iterator[tuple[str, 
     if isinstance(data.get("name"), str) and not data["name"].strip():
         yield f"{where}.name", say("The name is empty. Give the item a name.")
     if "form" in data and data["form"] not in FORMS:
-        yield f"{where}.form", say("“{form}” is not a form; known are {forms}.", form=data["form"], forms=", ".join(FORMS))
+        yield f"{where}.form", say("“{form}” is not a form; known are {forms}.", form=brief(data["form"]), forms=", ".join(FORMS))
     density = data.get("density", LIGHTEST)
     if not _number(density) or not LIGHTEST <= density <= HEAVIEST:
         yield f"{where}.density", say("A density of “{density}” is not between {lightest:g} and {heaviest:g} kg/m³. Give "
-                                      "it as a number.", density=density, lightest=LIGHTEST, heaviest=HEAVIEST)
+                                      "it as a number.", density=brief(density), lightest=LIGHTEST, heaviest=HEAVIEST)
     moisture = data.get("moisture", USUAL_MOISTURE)
     if not _number(moisture) or not 0.0 <= moisture <= WETTEST:
         yield f"{where}.moisture", say("A moisture of “{moisture}” is not between 0 and {wettest:g} % of the dry weight. "
-                                       "Give it as a number.", moisture=moisture, wettest=WETTEST)
+                                       "Give it as a number.", moisture=brief(moisture), wettest=WETTEST)
 
 
 def _unknown(prefix: str, data: Mapping[str, Any], known: tuple[str, ...]) -> _Findings:
-    return [(f"{prefix}{key}", say("“{key}” is not a key here; known are {known}.", key=key, known=", ".join(known)))
+    return [(f"{prefix}{brief(key)}", say("“{key}” is not a key here; known are {known}.", key=brief(key), known=", ".join(known)))
             for key in data if key not in known]
 
 
 def _texts(prefix: str, data: Mapping[str, Any], keys: tuple[str, ...]) -> _Findings:
-    return [(f"{prefix}{key}", say("“{value}” is not text. Put it in quotes.", value=data[key]))
-            for key in keys if key in data and not isinstance(data[key], str)]
+    found: _Findings = []
+    for key in (key for key in keys if key in data):
+        if not isinstance(data[key], str):
+            found.append((f"{prefix}{key}", say("“{value}” is not text. Put it in quotes.", value=brief(data[key]))))
+        elif fault := unfit(data[key], LONGEST_NOTE if key == "source" else LONGEST_LINE):
+            found.append((f"{prefix}{key}", say("This cannot be printed: {limit}. {cure}", limit=fault[0], cure=fault[1])))
+    return found
 
 
 def _number(value: Any) -> bool:
@@ -228,6 +239,10 @@ def _lengths(where: str, listed: Any, findings: _Findings) -> tuple[float, ...]:
     if not isinstance(listed, list) or not listed:
         findings.append((where, say("It must be a list with at least one length that the item is sold in.")))
         return ()
+    if len(listed) > MOST_LENGTHS:
+        findings.append((where, say("It has {count} lengths, and at most {most} are read. Leave out what you do not use.",
+                                    count=len(listed), most=MOST_LENGTHS)))
+        return ()
     return tuple(sorted({_length(f"{where}[{i}]", each, findings) for i, each in enumerate(listed)}))
 
 
@@ -239,7 +254,7 @@ def _length(where: str, value: Any, findings: _Findings) -> float:
         findings.append((where, error.args[0]))
         return 0.0
     if math.isnan(mm):
-        findings.append((where, say("“{value}” is not a length. Write millimetres, or a text with its unit.", value=value)))
+        findings.append((where, say("“{value}” is not a length. Write millimetres, or a text with its unit.", value=brief(value))))
     elif not 0.0 < mm <= LONGEST:
         findings.append((where, say("{mm:g} mm is not a size that is sold. Give a length above 0 mm and at most "
                                     "{longest:g} mm.", mm=mm, longest=LONGEST)))
