@@ -10,6 +10,7 @@ import sys
 import time
 from pathlib import Path
 
+from .core.cutting import LayoutError
 from .core.mend import SIZE_NAMES, MendError
 from .core.spec import SpecError
 from .core.stock import StockListError
@@ -43,6 +44,8 @@ def main(arguments: list[str] | None = None) -> int:
         return _refuse([f"{f.key}: {f.sentence}" if f.key else f.sentence for f in error.findings])
     except MendError as error:
         return _refuse([f"{key}: {sentence}" for key, sentence in error.findings], "This part cannot be mended as told:")
+    except LayoutError as error:
+        return _refuse([f"the parts do not fit each other: {error} Take sizes or stock nearer to the usual ones."])
     except BrokenPipeError:
         raise
     except OSError as error:

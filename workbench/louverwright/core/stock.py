@@ -33,8 +33,8 @@ ITEM_KEYS = (*NEEDED_KEYS, "moisture", "material", "source")
 LIGHTEST, HEAVIEST = 50.0, 9000.0
 #: Moisture (percent of the dry weight) that a density counts for where the list does not say it, and the most that is read.
 USUAL_MOISTURE, WETTEST = 12.0, 40.0
-#: No stock is sold longer than this (mm).
-LONGEST = 100_000.0
+#: No stock is sold longer than this, or shorter (mm).
+SHORTEST, LONGEST = 100.0, 100_000.0
 #: No list has more items than this, no item is sold in more lengths.
 MOST_ITEMS, MOST_LENGTHS = 2_000, 100
 
@@ -185,7 +185,8 @@ def _item(where: str, data: Any, findings: _Findings) -> Stock | None:
         return None
     found = [*_unknown(f"{where}.", data, ITEM_KEYS), *_texts(f"{where}.", data, ("name", "material", "source")),
              *((f"{where}.{key}", say("An item needs a {key}.", key=key)) for key in NEEDED_KEYS if key not in data)]
-    sizes = {key: _length(f"{where}.{key}", data[key], found) for key in ("thickness", "width") if key in data}
+    sizes = {key: _length(f"{where}.{key}", data[key], found, size_limits(key, data.get("form")))
+             for key in (THICKNESS, WIDTH) if key in data}
     lengths = _lengths(f"{where}.lengths", data["lengths"], found) if "lengths" in data else ()
     found += _plain_findings(where, data)
     if not found and sizes["thickness"] > sizes["width"]:
@@ -246,7 +247,14 @@ def _lengths(where: str, listed: Any, findings: _Findings) -> tuple[float, ...]:
     return tuple(sorted({_length(f"{where}[{i}]", each, findings) for i, each in enumerate(listed)}))
 
 
-def _length(where: str, value: Any, findings: _Findings) -> float:
+def size_limits(what: str, form: Any) -> tuple[float, float]:
+    """The least and the greatest thickness or width (mm) of a form: the same that may be measured on it."""
+    row = BY_NAME[measured_name("screen_stock" if form == "mesh" and what == THICKNESS else "frame_stock", what)]
+    assert row.low is not None and row.high is not None
+    return row.low, row.high
+
+
+def _length(where: str, value: Any, findings: _Findings, limits: tuple[float, float] = (SHORTEST, LONGEST)) -> float:
     """A length in mm from a number or a text with its unit; 0 with a finding."""
     try:
         mm = float(value) if _number(value) else parse_length(value) if isinstance(value, str) else math.nan
@@ -255,7 +263,7 @@ def _length(where: str, value: Any, findings: _Findings) -> float:
         return 0.0
     if math.isnan(mm):
         findings.append((where, say("“{value}” is not a length. Write millimetres, or a text with its unit.", value=brief(value))))
-    elif not 0.0 < mm <= LONGEST:
-        findings.append((where, say("{mm:g} mm is not a size that is sold. Give a length above 0 mm and at most "
-                                    "{longest:g} mm.", mm=mm, longest=LONGEST)))
+    elif not limits[0] <= mm <= limits[1]:
+        findings.append((where, say("{mm:g} mm is not a size that is sold. Give at least {least:g} mm and at most "
+                                    "{most:g} mm.", mm=mm, least=limits[0], most=limits[1])))
     return mm

@@ -16,11 +16,16 @@ _QUOTED = 40
 #: A number beyond this is no measure of anything, and may be too large for a float.
 ENDLESS = 1e15
 _LAYOUT = "\n\r\t"
+#: What has a part of a line run the other way than it is read, so that 12 may show as 21.
+_TURNING = "\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069"
 
 
 def printable(character: str) -> bool:
     """Whether a character can stand in a file and on paper: no control character but line ends and tabs, no half of a pair."""
-    return character in _LAYOUT or unicodedata.category(character) not in ("Cc", "Cs") and ord(character) & 0xFFFE != 0xFFFE
+    if character in _LAYOUT:
+        return True
+    return (unicodedata.category(character) not in ("Cc", "Cs") and character not in _TURNING
+            and ord(character) & 0xFFFE != 0xFFFE)
 
 
 def unfit(text: str, longest: int) -> tuple[Text, Text] | None:

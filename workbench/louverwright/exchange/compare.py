@@ -10,13 +10,23 @@ from typing import Any
 
 from .. import __version__
 from ..core.checks import checked_spec
-from ..core.parameters import BY_NAME
+from ..core.parameters import BY_NAME, THICKNESS, WIDTH
 from ..core.parameters import STOCK as STOCK_KIND
 from ..core.part_wish import STOCK, Wishes
 from ..core.saying import say
 from ..core.spec import SpecError
-from ..core.stock import FORMS, Stock, StockList, StockListError
-from ..core.texts import brief
+from ..core.stock import (
+    FORMS,
+    HEAVIEST,
+    LONGEST,
+    SHORTEST,
+    WETTEST,
+    Stock,
+    StockList,
+    StockListError,
+    size_limits,
+)
+from ..core.texts import LONGEST_LINE, LONGEST_NOTE, LONGEST_REVISION, brief, unfit
 from ..places import SHIPPED, stock_list
 from ..report.compare import comparison_report, to_compare_json
 from ..report.compare_words import Pair
@@ -82,9 +92,19 @@ def job_from_record(record: Mapping[str, Any]) -> Job:
     parts = _wishes(record.get("part_wishes", {}), unknown)
     if unknown:
         raise ScenarioError(unknown)
-    job = Job(checked_spec(values, stock, parts), str(record.get("date", "")), str(record.get("revision", "1")), __version__)
+    job = Job(checked_spec(values, stock, parts), _line(record, "date", LONGEST_LINE),
+              _line(record, "revision", LONGEST_REVISION), __version__)
     _require_same(record, job)
     return job
+
+
+def _line(record: Mapping[str, Any], key: str, longest: int) -> str:
+    """A text of the file.  Raises ScenarioError for one that cannot be printed."""
+    text = record.get(key, "")
+    fault = unfit(text, longest) if isinstance(text, str) else (say("it is no text"), say("Choose the report as it was written."))
+    if fault:
+        raise ScenarioError([(key, say("This cannot be printed: {limit}. {cure}", limit=fault[0], cure=fault[1]))])
+    return str(text)
 
 
 def _values_and_stock(given: Mapping[str, Any], findings: list[tuple[str, str]]) -> tuple[dict[str, Any], StockList]:
@@ -119,13 +139,20 @@ def _wishes(given: Any, findings: list[tuple[str, str]]) -> Wishes:
 def _stock(given: Any) -> Stock | None:
     try:
         item = Stock(**{**given, "lengths": tuple(map(float, given["lengths"]))})
-        numbers = (item.thickness, item.width, item.density, *item.lengths)
-        good = (item.form in FORMS and isinstance(item.name, str) and isinstance(item.material, str)
-                and all(isinstance(each, (int, float)) and each > 0.0 for each in numbers)
-                and isinstance(item.moisture, (int, float)) and item.moisture >= 0.0)
-    except (TypeError, ValueError, KeyError):
+        thin, thick = size_limits(THICKNESS, item.form)
+        narrow, wide = size_limits(WIDTH, item.form)
+        good = (item.form in FORMS and isinstance(item.name, str) and isinstance(item.material, str) and bool(item.lengths)
+                and _within(item.thickness, thin, thick) and _within(item.width, narrow, wide)
+                and _within(item.density, 1.0, 2.0 * HEAVIEST) and _within(item.moisture, 0.0, WETTEST)
+                and all(_within(each, SHORTEST, LONGEST) for each in item.lengths)
+                and unfit(item.name + item.material, LONGEST_NOTE) is None)
+    except (TypeError, ValueError, KeyError, OverflowError):
         return None
     return item if good else None
+
+
+def _within(value: Any, least: float, most: float) -> bool:
+    return isinstance(value, (int, float)) and not isinstance(value, bool) and least <= value <= most
 
 
 def _require_same(record: Mapping[str, Any], job: Job) -> None:
