@@ -7,6 +7,7 @@ Any room but core and report may come here: those two are handed what they need.
 from __future__ import annotations
 
 import json
+import re
 from collections import Counter
 from functools import lru_cache
 from pathlib import Path
@@ -26,6 +27,7 @@ TRANSLATIONS = RESOURCES / "translations"
 SHIPPED = ("us", "eu")
 #: No file of ours is larger than this (bytes), or nested deeper: the exact numbers of a report are some 0.3 MB, 7 deep.
 MOST_BYTES, DEEPEST = 8_000_000, 40
+_HALF = re.compile("[\ud800-\udfff]")
 
 
 class FileFault(ValueError):
@@ -76,7 +78,7 @@ def _require_plain(data: Any) -> None:
             raise FileFault(say("it is nested more than {most} deep", most=DEEPEST))
         texts = [each for each in layer if isinstance(each, str)]
         texts += [key for each in layer if isinstance(each, dict) for key in each]
-        if any("\ud800" <= character <= "\udfff" for text in texts for character in text):
+        if any(not text.isascii() and _HALF.search(text) for text in texts):
             raise FileFault(say("a text in it has half of a character (\\ud800 to \\udfff); take that out"))
         layer = [inner for each in layer if isinstance(each, (dict, list))
                  for inner in (each.values() if isinstance(each, dict) else each)]

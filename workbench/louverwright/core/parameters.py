@@ -29,8 +29,8 @@ class Parameter:
     """One row.
 
     ``default``, ``low`` and ``high`` are in mm or degrees; the limits are allowed
-    values themselves unless ``open_high`` is set; a text's ``high`` is its greatest number of characters.  ``auto`` says what 0 (or an empty
-    stock name) stands for, and is empty where 0 has no such meaning.  ``forms``
+    values themselves unless ``open_high`` is set; a text's ``high`` is its greatest number of
+    characters.  ``auto`` says what 0 (or an empty stock name) stands for, and is empty where 0 has no such meaning.  ``forms``
     are the forms of stock that fit; where a list names no usual stock for the use, that of the use ``like``
     serves.  ``scope`` tells parameters of the vent itself
     from those that only change the printed paper.

@@ -208,7 +208,8 @@ def plain_finding(row: Parameter, value: Any) -> Finding | None:
                        say("it must be one of {choices}", choices=", ".join(row.choices)),
                        say("Choose {choice}.", choice=row.choices[0]))
     if row.kind == SWITCH and not isinstance(value, bool):
-        return Finding("switch", row.name, say("“{name}”", name=brief(value)), say("it must be yes or no"), say("Write yes or no."))
+        return Finding("switch", row.name, say("“{name}”", name=brief(value)), say("it must be yes or no"),
+                       say("Write yes or no."))
     return text_finding(row.name, value, int(row.high or LONGEST_NOTE)) if row.kind == TEXT else None
 
 

@@ -168,7 +168,8 @@ def _usual_findings(usual: Any, items: tuple[Stock, ...]) -> _Findings:
     findings: _Findings = []
     for use, name in usual.items():
         if use not in USES:
-            findings.append((f"usual.{brief(use)}", say("“{use}” is not a use; known are {uses}.", use=brief(use), uses=", ".join(USES))))
+            findings.append((f"usual.{brief(use)}", say("“{use}” is not a use; known are {uses}.", use=brief(use),
+                                                        uses=", ".join(USES))))
         elif not isinstance(name, str) or not name.strip():
             findings.append((f"usual.{use}", say("“{name}” is not the name of an item. Write it as text.", name=brief(name))))
         elif name in forms and forms[name] not in BY_NAME[use].forms:
@@ -204,7 +205,8 @@ def _plain_findings(where: str, data: Mapping[str, Any]) -> Iterator[tuple[str, 
     if isinstance(data.get("name"), str) and not data["name"].strip():
         yield f"{where}.name", say("The name is empty. Give the item a name.")
     if "form" in data and data["form"] not in FORMS:
-        yield f"{where}.form", say("“{form}” is not a form; known are {forms}.", form=brief(data["form"]), forms=", ".join(FORMS))
+        yield f"{where}.form", say("“{form}” is not a form; known are {forms}.", form=brief(data["form"]),
+                                   forms=", ".join(FORMS))
     density = data.get("density", LIGHTEST)
     if not _number(density) or not LIGHTEST <= density <= HEAVIEST:
         yield f"{where}.density", say("A density of “{density}” is not between {lightest:g} and {heaviest:g} kg/m³. Give "
@@ -216,7 +218,8 @@ def _plain_findings(where: str, data: Mapping[str, Any]) -> Iterator[tuple[str, 
 
 
 def _unknown(prefix: str, data: Mapping[str, Any], known: tuple[str, ...]) -> _Findings:
-    return [(f"{prefix}{brief(key)}", say("“{key}” is not a key here; known are {known}.", key=brief(key), known=", ".join(known)))
+    return [(f"{prefix}{brief(key)}", say("“{key}” is not a key here; known are {known}.", key=brief(key),
+                                          known=", ".join(known)))
             for key in data if key not in known]
 
 
@@ -262,7 +265,8 @@ def _length(where: str, value: Any, findings: _Findings, limits: tuple[float, fl
         findings.append((where, error.args[0]))
         return 0.0
     if math.isnan(mm):
-        findings.append((where, say("“{value}” is not a length. Write millimetres, or a text with its unit.", value=brief(value))))
+        findings.append((where, say("“{value}” is not a length. Write millimetres, or a text with its unit.",
+                                    value=brief(value))))
     elif not limits[0] <= mm <= limits[1]:
         findings.append((where, say("{mm:g} mm is not a size that is sold. Give at least {least:g} mm and at most "
                                     "{most:g} mm.", mm=mm, least=limits[0], most=limits[1])))

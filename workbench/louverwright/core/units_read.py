@@ -74,7 +74,8 @@ class ReadError(ValueError):
 
 
 def _refuse(text: str, what: str, why: str) -> ReadError:
-    return ReadError(say("“{text}” is not {what} that can be read: {why}.", text=brief(text, LONGEST_TEXT), what=what, why=why))
+    return ReadError(say("“{text}” is not {what} that can be read: {why}.", text=brief(text, LONGEST_TEXT), what=what,
+                         why=why))
 
 
 def _clean(text: str, what: str) -> tuple[int, str]:

@@ -67,7 +67,8 @@ def scenario_from(data: Any, folder: Path) -> Scenario:
     """A scenario from parsed JSON.  Raises ScenarioError with every finding."""
     if not isinstance(data, Mapping):
         raise ScenarioError([("scenario", say("A scenario is an object with parameters."))])
-    findings = [(brief(key), f"It is not a key of a scenario; known are {', '.join(KEYS)}.") for key in data if key not in KEYS]
+    findings = [(brief(key), f"It is not a key of a scenario; known are {', '.join(KEYS)}.") for key in data
+                if key not in KEYS]
     if data.get("louverwright") != VERSION or isinstance(data["louverwright"], bool):
         findings.append(("louverwright", f"It must be {VERSION}, the version of the scenario format."))
     unit = data.get("units", "mm")
