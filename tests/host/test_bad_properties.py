@@ -137,8 +137,8 @@ PATHS = ["Face0", "Face7", "Face999999999999", "Face-1", "face1", "Face1.Face2",
          "?Face1", ";Face1;"]
 
 
-#: Of these things the ones that have a level top, which a vent can stand on.
-FLAT = ("box", "tiny", "huge")
+#: Of these things the ones that have a level top, which a vent can stand on (a lone sheet has no underside).
+FLAT = ("box", "tiny", "huge", "below")
 
 
 def bad_roofs(document):
