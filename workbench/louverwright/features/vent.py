@@ -92,8 +92,15 @@ class Vent(Proxy):
                 part.touch()
 
     def onDocumentRestored(self, obj: FreeCAD.DocumentObject) -> None:
-        """Gives a vent of an older document what it lacks."""
+        """Gives a vent of an older document what it lacks; one that was changed while nobody could make it is touched."""
         ensure_all(obj)
+        dead = [stage for stage in stages_of(obj) if stage.Proxy is None]
+        for stage in dead:    # saved without this add-on; ``revival`` knows no stage while it is read
+            stage.Proxy = Stage()
+            stage.purgeTouched()
+            stage.Proxy.onDocumentRestored(stage)
+        if dead and obj.ValuesKey != values_key(obj):
+            obj.touch()
         announce(obj)
 
 
