@@ -23,6 +23,18 @@ class Reviver:
             if mark:
                 obj.Proxy = _new(mark)    # FreeCAD itself tells it, later, that the document is read
 
+    def slotBeforeRecomputeDocument(self, document: FreeCAD.Document) -> None:
+        """Touches the vents that were changed elsewhere: while a document is read FreeCAD wipes that out again."""
+        for vent in [vent for vent in _changed if vent.Document == document]:
+            _changed.remove(vent)
+            vent.touch()
+
+    slotActivateDocument = slotBeforeRecomputeDocument
+
+    def slotDeletedDocument(self, document: FreeCAD.Document) -> None:
+        """Forgets the vents of a document that is closed."""
+        _changed[:] = [vent for vent in _changed if vent.Document != document]
+
 
 def _new(mark: str) -> object:
     """What makes an object work that is known by a mark."""
@@ -34,6 +46,12 @@ def _new(mark: str) -> object:
 
 
 _reviving: list[Reviver] = []
+_changed: list[FreeCAD.DocumentObject] = []
+
+
+def changed_elsewhere(vent: FreeCAD.DocumentObject) -> None:
+    """Has a vent made anew by the next recompute: its properties were changed where nobody could make it."""
+    _changed.append(vent)
 
 
 def start() -> None:

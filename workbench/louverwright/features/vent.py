@@ -29,6 +29,7 @@ from .model import REFUSALS, WORDS, folder_of_document, keys_of, owned_by, spec_
 from .part_kind import make_part_kind, set_wish
 from .properties import ensure, ensure_properties, names_of, result_row, set_results, set_values
 from .proxy import Proxy
+from .revival import changed_elsewhere
 from .seat import ensure_seat_properties, moved_by_hand, read_from_roof, seat_for, take_seat
 from .shapes import piece_shapes
 
@@ -100,7 +101,7 @@ class Vent(Proxy):
             stage.purgeTouched()
             stage.Proxy.onDocumentRestored(stage)
         if dead and obj.ValuesKey != values_key(obj):
-            obj.touch()
+            changed_elsewhere(obj)
         announce(obj)
 
 
