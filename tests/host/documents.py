@@ -40,7 +40,7 @@ def told(document):
         if is_vent(obj) or is_opening(obj):
             found[obj.Name] = {"label": obj.Label, "properties": properties(obj), "volume": round(obj.Shape.Volume, 3),
                                "solids": len(obj.Shape.Solids), "placement": plain(obj.Placement),
-                               "expressions": sorted(map(list, obj.ExpressionEngine))}
+                               "expressions": sorted([path, text.replace(" ", "")] for path, text in obj.ExpressionEngine)}
         if is_vent(obj):
             found[obj.Name]["parts"] = {part.KindId: [round(part.Shape.Volume, 3), properties(part)] for part in parts_of(obj)}
     return found
