@@ -52,18 +52,12 @@ def more_vents(document) -> None:
     update_row(first(document))
 
 
-def seat_again(document) -> None:
-    stand_on(first(document), read_roof(RoofPick(document.getObject("Roof"), ("Face1", "Face2"))), 400.0)
-
-
 #: What a command does, on a document with a roof that is drawn and one vent: free, seated, or seated over its opening.
+#: Making and changing one are in ``test_vent``, seating one in ``test_seat``, making an opening in ``test_opening``.
 STEPS = {
-    "change a vent": ("free", change), "wish for a part": ("free", wish), "vents along the ridge": ("free", more_vents),
-    "a second vent": ("free", lambda document: make_vent(document, width=1_000.0)), "delete a vent": ("free",
-                                                                                                      lambda d: delete_vent(first(d))),
-    "a row of vents": ("free", lambda document: make_row(document, vents=2, ridge_length=9_000.0)), "seat a vent": ("free", seat_again),
-    "move along the roof": ("seated", seat_again), "set free": ("seated", lambda document: stand_free(first(document))),
-    "cut an opening": ("seated", lambda document: make_opening(first(document), RidgeBoard=38.0)),
+    "wish for a part": ("free", wish), "vents along the ridge": ("free", more_vents),
+    "delete a vent": ("free", lambda document: delete_vent(first(document))),
+    "set free": ("seated", lambda document: stand_free(first(document))),
     "delete an opening": ("opened", lambda document: delete_opening(openings_in(document)[0])),
     "change a vent over its opening": ("opened", change)}
 
@@ -81,14 +75,11 @@ def test_undo_and_redo_of_what_a_command_does_are_exact(name, document, roof) ->
     document.commitTransaction()
     after = told(document)
     assert differences(after, before) or after["objects"] != before["objects"] or len(after) != len(before)
-    for _ in range(2):
-        document.undo()
-        for now in ("undone", "recomputed"):
-            assert differences(told(document), before) == [] and set(told(document)) == set(before), now
-            document.recompute()
-        document.redo()
-        for now in ("redone", "recomputed"):
-            assert differences(told(document), after) == [] and set(told(document)) == set(after), now
+    for way, state in ((document.undo, before), (document.redo, after), (document.undo, before)):
+        way()
+        for now in ("at once", "recomputed"):
+            found = told(document)
+            assert differences(found, state) == [] and set(found) == set(state), now
             document.recompute()
     assert not_settled(document) == []
 
@@ -96,7 +87,7 @@ def test_undo_and_redo_of_what_a_command_does_are_exact(name, document, roof) ->
 def test_many_steps_are_undone_one_by_one(document) -> None:
     vent = make_vent(document)
     states = [told(document)]
-    for width in (1_000.0, 1_050.0, 1_100.0, 1_150.0):
+    for width in (1_000.0, 1_100.0):
         document.openTransaction("Width")
         vent.Width = width
         document.recompute()
@@ -136,7 +127,7 @@ def test_vents_of_one_label_do_not_meddle(document, same_labels) -> None:
     assert [obj for obj in document.Objects if is_vent(obj)] == [other] and model(other) == kept
 
 
-@pytest.mark.parametrize("label", ["Lüftungsaufsatz", "<script>alert(1)</script>", "=1+1", "../../etc", "a\nb", "A" * 500, "", "Vent.Width"])
+@pytest.mark.parametrize("label", ["Lüftungsaufsatz <script>", "../a\nb", ""])
 def test_renaming_changes_nothing_but_the_name(label, document) -> None:
     vent = make_row(document, vents=2, ridge_length=9_000.0)
     before = model(vent)[1:]
@@ -186,8 +177,8 @@ def test_a_copy_in_a_document_without_its_stock_list_keeps_its_shape_and_says_so
 # ---- broken off
 
 
-@pytest.mark.parametrize("broken", ["layout", "fill", "piece_shapes"])
-@pytest.mark.parametrize("error", [KeyboardInterrupt, MemoryError, RuntimeError("User aborted")])
+@pytest.mark.parametrize(("broken", "error"), [("layout", KeyboardInterrupt), ("fill", MemoryError),
+                                             ("piece_shapes", RuntimeError("User aborted"))])
 def test_a_recompute_that_breaks_off_is_made_good_by_the_next(broken, error, document, monkeypatch) -> None:
     """As by Esc, by too little memory, by a fault: nothing half made is left for good.
 
