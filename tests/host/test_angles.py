@@ -140,9 +140,14 @@ class Row:
 def rows(name: str, every: bool = False) -> Iterator[Row]:
     """Every saw cut of one solid of each part, or of every solid."""
     case = example(name)
-    for part in case.record["parts"]:
+    yield from rows_of(case.record, case.solids, every)
+
+
+def rows_of(record: dict, solids: dict, every: bool = False) -> Iterator[Row]:
+    """The same of a record and the model's solids by the pieces' ids."""
+    for part in record["parts"]:
         for piece in part["pieces"] if every else part["pieces"][:1]:
-            board = Board(case.solids[piece["id"]], part, piece)
+            board = Board(solids[piece["id"]], part, piece)
             for cut in part["cuts"]:
                 if cut["kind"] in SAW_CUTS:
                     sawn = sawn_face(board, cut)
