@@ -12,6 +12,7 @@ import pytest
 sys.path.append(str(Path(__file__).resolve().parent))
 from documents import told
 from test_old_documents import differences
+from test_vent_row import UNDOES_LINKS
 from vents import everything, model, not_settled, part
 
 from louverwright.core.part_wish import PartWish
@@ -65,6 +66,8 @@ STEPS = {
 @pytest.mark.parametrize("name", STEPS)
 def test_undo_and_redo_of_what_a_command_does_are_exact(name, document, roof) -> None:
     start, step = STEPS[name]
+    if step is more_vents and not UNDOES_LINKS:
+        pytest.skip("this FreeCAD cannot undo links to older objects")
     vent = make_vent(document) if start == "free" else on_roof(document)
     if start == "opened":
         make_opening(vent)
