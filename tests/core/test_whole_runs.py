@@ -24,15 +24,15 @@ def run(folder: Path, files: dict[str, str], *words: str) -> subprocess.Complete
         shutil.copy(TESTS / name, folder / name)
     for name, text in files.items():
         (folder / "core" / name).write_text(text, encoding="utf-8")
-    return subprocess.run([sys.executable, "-B", "-m", "pytest", "-q", "-p", "no:cacheprovider", "-c", "pytest.ini", *(words
-                                                                                                                       or ("core",))],
-                          cwd=folder, capture_output=True, text=True, encoding="utf-8", timeout=60, check=False)
+    command = [sys.executable, "-B", "-m", "pytest", "-q", "-p", "no:cacheprovider", "-c", "pytest.ini", *(words or ("core",))]
+    return subprocess.run(command, cwd=folder, capture_output=True, text=True, encoding="utf-8", timeout=60, check=False)
 
 
 @pytest.mark.parametrize(("files", "told"), [
     ({}, "no tests ran"), ({"test_a.py": GOOD, "test_b.py": "X = 1\n"}, "not one test of test_b.py has passed"),
     ({"test_a.py": GOOD, "test_b.py": SKIPPED}, "not one test of test_b.py has passed"),
-    ({"test_a.py": GOOD, "test_b.py": EMPTY}, "Empty parameter set"), ({"test_a.py": GOOD, "test_b.py": "import nothing_there\n"}, "error"),
+    ({"test_a.py": GOOD, "test_b.py": EMPTY}, "Empty parameter set"),
+    ({"test_a.py": GOOD, "test_b.py": "import nothing_there\n"}, "error"),
     ({"test_a.py": GOOD, "test_b.py": "import os\n\n\ndef test_it():\n    os._exit(0)\n"}, "")], ids=range(6))
 def test_a_run_that_left_something_out_is_not_good(files: dict[str, str], told: str, tmp_path: Path) -> None:
     done = run(tmp_path / "tests", files)

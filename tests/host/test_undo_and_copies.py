@@ -12,12 +12,12 @@ import pytest
 sys.path.append(str(Path(__file__).resolve().parent))
 from documents import told
 from test_old_documents import differences
-from test_vent_row import UNDOES_LINKS
 from vents import everything, model, not_settled, part
 
 from louverwright.core.part_wish import PartWish
 from louverwright.features import part_kind
 from louverwright.features import vent as vent_module
+from louverwright.features.generations import UNDOES_LINKS
 from louverwright.features.opening import delete_opening, make_opening, openings_in
 from louverwright.features.part_kind import set_wish
 from louverwright.features.roof_reading import RoofPick, read_roof
