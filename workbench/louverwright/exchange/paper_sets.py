@@ -10,11 +10,13 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
+from ..report.bench import bench_report
 from ..report.job import Job
 from ..report.lift import lift_report
 from ..report.page import Report
 from .checks_papers import write_checks
 from .papers import write_pages, write_papers
+from .templates import write_templates
 
 
 @dataclass(frozen=True)
@@ -34,6 +36,9 @@ def pages(name: str, make: Callable[[Job], Report]) -> Callable[[Job, Path], lis
 #: In the order in which they are needed.
 SETS = (
     PaperSet("cuts", "the cut report: every part, its cuts and joints, set-ups for the saw", write_papers),
+    PaperSet("bench", "the bench sheet: dados and story sticks, laps, rips by stock, holes, test pairs, order of cuts",
+             pages("bench", bench_report)),
+    PaperSet("templates", "full-size templates to print and glue, and each as a DXF file", write_templates),
     PaperSet("lift", "the lift plan: weights, centres, people, slings, wind", pages("lift-plan", lift_report)),
     PaperSet("checks", "the checks: dry fit, rain, air, movement of the wood, what errors at the saw do", write_checks),
 )

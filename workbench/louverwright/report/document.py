@@ -48,9 +48,7 @@ def document(job: Job) -> Report:
 
 def report_of(job: Job, subtitle: str, blocks: Iterable[Block]) -> Report:
     """A report of a job with the title block and the foot that all of its papers have."""
-    title = job.spec.project or "Louvered roof vent"
-    return Report(title=title, subtitle=subtitle, title_block=title_block(job), blocks=tuple(blocks),
-                  footer=f"{title} · model {job.fingerprint} · revision {job.revision} · {job.date}")
+    return Report(title=job.title, subtitle=subtitle, title_block=title_block(job), blocks=tuple(blocks), footer=job.stamp)
 
 
 def title_block(job: Job) -> tuple[tuple[str, str], ...]:

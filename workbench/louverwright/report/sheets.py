@@ -1,0 +1,38 @@
+# SPDX-License-Identifier: LGPL-2.1-or-later
+"""Whole pages that are drawn rather than set: a drawing that is as large as the paper, with the page's name."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+
+from .drawing import Drawing
+
+PAPERS: Mapping[str, tuple[float, float]] = MappingProxyType({"A4": (210.0, 297.0), "Letter": (215.9, 279.4)})
+"""Width and height, upright, in millimetres."""
+
+
+@dataclass(frozen=True)
+class Sheet:
+    """One page: its name in the set, and a drawing that covers the paper from corner to corner, at full size."""
+
+    name: str
+    drawing: Drawing
+
+
+@dataclass(frozen=True)
+class SheetSet:
+    """Sheets of one paper, all lying: the file's title, the paper's name, and the sheets in order."""
+
+    title: str
+    paper: str
+    sheets: tuple[Sheet, ...]
+
+
+def lying(paper: str) -> tuple[float, float]:
+    """Width and height of a paper laid on its long side (mm).  Raises ValueError for one that is not in PAPERS."""
+    if paper not in PAPERS:
+        raise ValueError(f"Paper {paper!r} is not one of {', '.join(PAPERS)}.")
+    short, long = PAPERS[paper]
+    return long, short
