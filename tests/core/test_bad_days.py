@@ -74,8 +74,8 @@ def failed(done: subprocess.CompletedProcess[str], *words: str) -> None:
 def test_a_monster_is_refused_within_limits_of_time_and_memory(content: bytes, tmp_path: Path) -> None:
     (tmp_path / "vent.json").write_bytes(content)
     done = run("check", "vent.json", folder=tmp_path)
-    assert done.returncode == BAD_SCENARIO and done.stderr.startswith("This vent cannot be built:\n"), (done.returncode,
-                                                                                                        done.stderr[:300])
+    assert done.returncode == BAD_SCENARIO, done.stderr[:300]
+    assert done.stderr.startswith("This vent cannot be built:\n"), done.stderr[:300]
 
 
 def test_what_is_no_file_is_not_waited_for(tmp_path: Path) -> None:

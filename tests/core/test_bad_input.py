@@ -59,7 +59,7 @@ BAD: dict[str, list[Any]] = {
     SWITCH: [None, [], {}, math.nan, "", "maybe", 2, -5, SCRIPT, ESCAPE, LONG, "yesno"],
     TEXT: [None, True, 0, [], {}, math.nan, ESCAPE, NUL, LONG, "\x7f", "a\x85b", "\ufffe"],
     STOCK: [None, True, 5, [], {}, math.nan, "nothing", SCRIPT, FORMULA, PATH, ESCAPE, NUL, LONG, "2x4 ", "us"]}
-#: What a length may have that is otherwise no length: limits are the row's own.
+#: Where a scenario may have been cut short.
 CUT_AT = [round(len(EXAMPLE) * share / 25) for share in range(25)]
 
 
@@ -182,28 +182,25 @@ def test_a_scenario_that_was_cut_short_is_refused_wherever_that_was(tmp_path: Pa
     assert len(CUT_AT) == 25
 
 
+UNITS = (None, 1, [], {}, "", "MM", "yd", SCRIPT, ESCAPE, LONG, math.nan)
+REVISIONS = (None, True, 1.5, [], {}, "R" * (LONGEST_REVISION + 1), NUL, ESCAPE)
+NAMES = ("", " ", "Width", "width ", SCRIPT, FORMULA, PATH, ESCAPE, NUL, LONG, "__class__", "values", "parts")
+READINGS = (None, True, [], {}, math.nan, math.inf, 10**400, -1, 1e12, "", "steep", SCRIPT, ESCAPE, LONG)
+KINDS = ("", "nothing", SCRIPT, FORMULA, PATH, ESCAPE, NUL, LONG)
+WISHES: dict[str, tuple[Any, ...]] = {
+    "stock": (None, 1, [], "nothing", SCRIPT, ESCAPE, LONG, NUL, "plywood 1/2"), "left_out": (None, 1, "yes", [], NUL),
+    "note": (None, 1, [], ESCAPE, NUL, "n" * (LONGEST_NOTE + 1)), SCRIPT: (1,), LONG: (1,)}
 KEYS: dict[str, dict[str, Any]] = {
-    **{f"units {value!r:.20}": {"units": value} for value in (None, 1, [], {}, "", "MM", "yd", SCRIPT, ESCAPE, LONG,
-                                                              math.nan)},
-    **{f"revision {value!r:.20}": {"revision": value} for value in (None, True, 1.5, [], {}, "R" * (LONGEST_REVISION + 1), NUL,
-                                                                    ESCAPE)},
-    **{f"{key} {value!r:.20}": {key: value} for key in ("parameters", "parts", "survey") for value in (5, True, [], "x", [[]],
-                                                                                                       [{}])
-       if not (key == "survey" and value is None)},
-    **{f"parameter {name!r:.20}": {"parameters": {name: 1}} for name in ("", " ", "Width", "width ", SCRIPT, FORMULA, PATH,
-                                                                         ESCAPE, NUL,
-                                                                       LONG, "__class__", "values", "parts")},
-    **{f"reading {key} {value!r:.20}": {"survey": {key: value}}
-       for key in ("slope_left", "ridge_angle", "error", "rise_left", "run_left", "nothing", SCRIPT, ESCAPE)
-       for value in (None, True, [], {}, math.nan, math.inf, 10**400, -1, 1e12, "", "steep", SCRIPT, ESCAPE, LONG)},
-    **{f"part {name!r:.20}": {"parts": {name: {"left_out": True}}} for name in ("", "nothing", SCRIPT, FORMULA, PATH, ESCAPE,
-                                                                                NUL, LONG)},
-    **{f"wish {key} {value!r:.20}": {"parts": {"base.leg.gable": {key: value}}}
-       for key, values in {"stock": (None, 1, [], "nothing", SCRIPT, ESCAPE, LONG, NUL, "plywood 1/2"), "left_out": (None, 1,
-                                                                                                                     "yes", [],
-                                                                                                                     NUL),
-                           "note": (None, 1, [], ESCAPE, NUL, "n" * (LONGEST_NOTE + 1)), SCRIPT: (1,), LONG: (1,)}.items()
-       for value in values},
+    **{f"units {value!r:.20}": {"units": value} for value in UNITS},
+    **{f"revision {value!r:.20}": {"revision": value} for value in REVISIONS},
+    **{f"{key} {value!r:.20}": {key: value} for key in ("parameters", "parts", "survey")
+       for value in (5, True, [], "x", [[]], [{}])},
+    **{f"parameter {name!r:.20}": {"parameters": {name: 1}} for name in NAMES},
+    **{f"reading {key} {value!r:.20}": {"survey": {key: value}} for value in READINGS
+       for key in ("slope_left", "ridge_angle", "error", "rise_left", "run_left", "nothing", SCRIPT, ESCAPE)},
+    **{f"part {name!r:.20}": {"parts": {name: {"left_out": True}}} for name in KINDS},
+    **{f"wish {key!r:.20} {value!r:.20}": {"parts": {"base.leg.gable": {key: value}}}
+       for key, values in WISHES.items() for value in values},
     **{f"wish {value!r:.20}": {"parts": {"base.leg.gable": value}} for value in (None, 1, [], "x", True)}}
 
 
@@ -221,8 +218,8 @@ SIZES = [None, True, [], {}, math.nan, math.inf, 0, -1, 1e-9, 1e12, 10**400, "",
          FORMULA, ESCAPE, LONG]
 TEXTS = [None, True, 5, [], {}, NUL, ESCAPE, LONG]
 ITEM_BAD: dict[str, list[Any]] = {
-    "name": [*TEXTS, "", "  "], "form": [*TEXTS, "", "plank", SCRIPT], "thickness": [*SIZES, 1, 301], "width": [*SIZES, 7,
-                                                                                                                3001],
+    "name": [*TEXTS, "", "  "], "form": [*TEXTS, "", "plank", SCRIPT], "thickness": [*SIZES, 1, 301],
+    "width": [*SIZES, 7, 3001],
     "lengths": [None, True, 5, {}, "8 ft", [], [[]], *([size] for size in SIZES), [2400, -1], [2400] * 101],
     "density": [None, True, "360", [], {}, math.nan, math.inf, 0, -1, 1e-9, 1e12, 10**400, SCRIPT, ESCAPE, LONG],
     "moisture": [None, True, "12", [], {}, math.nan, math.inf, -1, 41, 1e12, 10**400, ESCAPE, LONG],
@@ -324,10 +321,8 @@ def test_a_report_that_was_meddled_with_is_refused(name: str, tmp_path: Path, ca
     ["--part", ""], ["--part", "X99"], ["--part", SCRIPT], ["--part", ESCAPE], ["--part", LONG], ["--part", "L9"],
     ["--part", "L9", "--length", "long"], ["--part", "L9", "--length", "-1"], ["--part", "L9", "--length", "1e12 mm"],
     ["--part", "L9", "--width", "nan"], ["--part", "L9", "--thickness", LONG], ["--part", "L9", "--lost", "--count", "9999"],
-    ["--part", "L9", "--lost", "--count", "-1"], ["--part", "L9", "--lost", "--cut", "X1,,<script>"], ["--part", "L9",
-                                                                                                       "--lost", "--cut",
-                                                                                                       LONG],
-], ids=lambda words: " ".join(words)[:30])
+    ["--part", "L9", "--lost", "--count", "-1"], ["--part", "L9", "--lost", "--cut", "X1,,<script>"],
+    ["--part", "L9", "--lost", "--cut", LONG]], ids=lambda words: " ".join(words)[:30])
 def test_a_mending_that_makes_no_sense_is_refused(words: list[str], tmp_path: Path,
                                                   capsys: pytest.CaptureFixture[str]) -> None:
     told = refusal(written(tmp_path, EXAMPLE), capsys, "mend", *words)
@@ -339,13 +334,11 @@ def test_a_mending_that_makes_no_sense_is_refused(words: list[str], tmp_path: Pa
 
 @pytest.mark.parametrize("content", [
     b"\xef\xbb\xbf" + EXAMPLE, EXAMPLE.replace(b"\n", b"\r\n"), b"\n\n\t " + EXAMPLE + b"\n\n",
-    {"louverwright": 1, "remark": SCRIPT}, {"louverwright": 1, "revision": FORMULA}, {"louverwright": 1,
-                                                                                      "parameters": {"project": SCRIPT}},
-    {"louverwright": 1, "parameters": {"notes": f"{FORMULA}\n{PATH}\t{'n' * 3_000}"}}, {"louverwright": 1.0,
-                                                                                        "parameters": {"width": "900"}},
-    {"louverwright": 1, "parts": {"base.leg.gable": {"note": FORMULA}}}, {"louverwright": 1,
-                                                                          "parameters": {"project": "Gärtnerei 🐄 農場"}}],
-    ids=range(10))
+    {"louverwright": 1, "remark": SCRIPT}, {"louverwright": 1, "revision": FORMULA},
+    {"louverwright": 1, "parameters": {"project": SCRIPT}}, {"louverwright": 1.0, "parameters": {"width": "900"}},
+    {"louverwright": 1, "parameters": {"notes": f"{FORMULA}\n{PATH}\t{'n' * 3_000}"}},
+    {"louverwright": 1, "parts": {"base.leg.gable": {"note": FORMULA}}},
+    {"louverwright": 1, "parameters": {"project": "Gärtnerei 🐄 農場"}}], ids=range(10))
 def test_what_only_looks_bad_is_built(content: Any, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["check", str(written(tmp_path, content))]) == 0
     assert capsys.readouterr().err == ""
@@ -360,7 +353,7 @@ def test_a_stock_list_may_begin_with_the_mark_that_some_editors_set(tmp_path: Pa
 
 def test_there_are_as_many_cases_as_were_promised() -> None:
     counts = {"parameters": sum(len(of_row(row)) for row in PARAMETERS), "files": len(FILES) + len(CUT_AT), "keys": len(KEYS),
-              "stock lists": sum(map(len, ITEM_BAD.values())) + len(LISTS), "reports": sum(len(values) for _,
-                                                                                           values in REPORT_BAD.values())}
+              "stock lists": sum(map(len, ITEM_BAD.values())) + len(LISTS),
+              "reports": sum(len(values) for _, values in REPORT_BAD.values())}
     assert sum(counts.values()) > 5_000 and min(counts.values()) > 75, counts
     assert set(ITEM_KEYS) <= set(ITEM_BAD)

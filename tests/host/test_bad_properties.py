@@ -33,14 +33,13 @@ ROOT = Path(__file__).resolve().parents[2]
 SCRIPT, ESCAPE, LONG = "<script>alert(1)</script>", "\x1b[2J", "A" * 5_000
 FIELDS = [row for row in PARAMETERS if row.kind in (LENGTH, ANGLE, COUNT, NUMBER)]
 #: What is put into every property of these kinds at once.  FreeCAD's own properties make 0 of a negative length.
+MEASURES = (LENGTH, ANGLE, NUMBER)
 ROUNDS = {
-    "NaN": ((LENGTH, ANGLE, NUMBER), math.nan), "infinity": ((LENGTH, ANGLE, NUMBER), math.inf), "1e12": ((LENGTH, ANGLE,
-                                                                                                           NUMBER), 1e12),
-    "1e300": ((LENGTH, ANGLE, NUMBER), 1e300), "the largest count": ((COUNT,), 2**31 - 1), "a count below nought": ((COUNT,),
-                                                                                                                    -5),
-    "a number below nought": ((NUMBER,), -5.0), "a long text": ((TEXT,), LONG), "a text that clears the screen": ((TEXT,),
-                                                                                                                  ESCAPE),
-    "markup for stock": ((STOCK,), SCRIPT), "long stock": ((STOCK,), LONG), "stock that clears the screen": ((STOCK,), ESCAPE)}
+    "NaN": (MEASURES, math.nan), "infinity": (MEASURES, math.inf), "1e12": (MEASURES, 1e12), "1e300": (MEASURES, 1e300),
+    "the largest count": ((COUNT,), 2**31 - 1), "a count below nought": ((COUNT,), -5),
+    "a number below nought": ((NUMBER,), -5.0), "a long text": ((TEXT,), LONG),
+    "a text that clears the screen": ((TEXT,), ESCAPE), "markup for stock": ((STOCK,), SCRIPT),
+    "long stock": ((STOCK,), LONG), "stock that clears the screen": ((STOCK,), ESCAPE)}
 
 
 @pytest.fixture(scope="module")

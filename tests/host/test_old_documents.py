@@ -51,8 +51,8 @@ def differences(now: dict, then: dict, way: str = "") -> list[str]:
         return [line for key in then for line in
                 (differences(now[key], then[key], f"{way}/{key}") if key in now else [f"{way}/{key} is gone"])]
     if isinstance(then, list) and isinstance(now, list) and len(now) == len(then):
-        return [line for number, (a, b) in enumerate(zip(now, then, strict=True)) for line in differences(a, b,
-                                                                                                          f"{way}/{number}")]
+        pairs = enumerate(zip(now, then, strict=True))
+        return [line for number, (a, b) in pairs for line in differences(a, b, f"{way}/{number}")]
     if isinstance(then, float) and isinstance(now, (int, float)):
         return [] if abs(now - then) <= 1e-3 + 1e-6 * abs(then) else [f"{way}: {now}, was {then}"]
     return [] if now == then else [f"{way}: {now!r}, was {then!r}"]

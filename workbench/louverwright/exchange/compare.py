@@ -101,8 +101,8 @@ def job_from_record(record: Mapping[str, Any]) -> Job:
 def _line(record: Mapping[str, Any], key: str, longest: int) -> str:
     """A text of the file.  Raises ScenarioError for one that cannot be printed."""
     text = record.get(key, "")
-    fault = unfit(text, longest) if isinstance(text, str) else (say("it is no text"),
-                                                                say("Choose the report as it was written."))
+    other = say("it is no text"), say("Choose the report as it was written.")
+    fault = unfit(text, longest) if isinstance(text, str) else other
     if fault:
         raise ScenarioError([(key, say("This cannot be printed: {limit}. {cure}", limit=fault[0], cure=fault[1]))])
     return str(text)
