@@ -67,14 +67,17 @@ class Board:
         return lying(self.faces, normal, float(normal @ self.origin) + offset)
 
     def _long(self, flat: np.ndarray) -> np.ndarray:
-        """Along the arris between a long edge and the marked face, or that edge of the face that runs most along; to end B."""
+        """Along the arris between a long edge and the marked face, or by the edge nearest to along or across; to end B.
+
+        A triangle of a hexagon's sheathing with its grain up the slope has no edge along: its eave lies square to that.
+        """
         edge = self.reference or self.far
         if edge is not None:
             way = np.cross(flat, edge.normal)
         else:
-            face = (self.marked or self.hidden).face
-            way = max((direction(each) for each in face.Edges),
-                      key=lambda line: abs(line @ self.x) / float(np.linalg.norm(line)))
+            lines = [direction(each) for each in (self.marked or self.hidden).face.Edges]
+            both = [way for line in lines for way in (line, np.cross(flat, line))]
+            way = max(both, key=lambda line: abs(line @ self.x) / float(np.linalg.norm(line)))
         way = way / np.linalg.norm(way)
         return way if way @ self.x > 0.0 else -way
 
