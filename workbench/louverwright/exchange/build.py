@@ -38,9 +38,9 @@ def write_model(job: Job, scenario: Scenario, folder: Path, say: Say) -> list[Pa
         count, wanted = len(shape.Solids), int(job.figures["pieces_of_all_vents"])
         if count != wanted:
             raise ModelError(told("The model has {count} solids for {wanted} pieces.", count=count, wanted=wanted))
-        say(f"writing model.FCStd ({count} pieces) and model.step")
+        say(f"writing model.FCStd ({count} pieces)")
         return write_together(folder, {"model.FCStd": lambda path: _save(document, path),
-                                       "model.step": lambda path: _export(shape, path)})
+                                       "model.step": lambda path: _export(shape, path, say)})
     except FreeCAD.Base.FreeCADError as error:
         raise ModelError(told("FreeCAD could not make the model: {error}.", error=error)) from error
     finally:
@@ -59,10 +59,11 @@ def _save(document: Any, path: Path) -> None:
         raise ModelError(_cut_short(path))
 
 
-def _export(shape: Any, path: Path) -> None:
+def _export(shape: Any, path: Path, say: Say) -> None:
     """Writes STEP.  Raises ModelError if the file has no end."""
     import FreeCAD
 
+    say("writing model.step")
     try:
         shape.exportStep(str(path))
     except FreeCAD.Base.FreeCADError as error:
