@@ -8,7 +8,6 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
-from ..core.saying import say as told
 from ..places import SHIPPED
 from ..report.job import Job
 from .papers import write_papers, write_together
@@ -37,12 +36,12 @@ def write_model(job: Job, scenario: Scenario, folder: Path, say: Say) -> list[Pa
         shape = row_shape(make_row(document, scenario.parts, **_with_stock_path(scenario)))
         count, wanted = len(shape.Solids), int(job.figures["pieces_of_all_vents"])
         if count != wanted:
-            raise ModelError(told("The model has {count} solids for {wanted} pieces.", count=count, wanted=wanted))
+            raise ModelError(f"The model has {count} solids for {wanted} pieces.")
         say(f"writing model.FCStd ({count} pieces)")
         return write_together(folder, {"model.FCStd": lambda path: _save(document, path),
                                        "model.step": lambda path: _export(shape, path, say)})
     except FreeCAD.Base.FreeCADError as error:
-        raise ModelError(told("FreeCAD could not make the model: {error}.", error=error)) from error
+        raise ModelError(f"FreeCAD could not make the model: {error}.") from error
     finally:
         FreeCAD.closeDocument(document.Name)
 
@@ -75,7 +74,7 @@ def _export(shape: Any, path: Path, say: Say) -> None:
 
 
 def _cut_short(path: Path) -> str:
-    return told("{name} could not be written whole. Is the disk full? What was there before is as it was.", name=path.name)
+    return f"{path.name} could not be written whole. Is the disk full? What was there before is as it was."
 
 
 def _with_stock_path(scenario: Scenario) -> dict[str, Any]:
