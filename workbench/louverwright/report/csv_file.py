@@ -20,7 +20,7 @@ HEAD = ("mark", "part", "pieces", "vents", "pieces for all vents", "hand", "stoc
 LEFT_OUT = "left out: not made here"
 
 #: A spreadsheet takes a cell that begins with one of these for a formula.
-_FORMULA = ("=", "+", "-", "@", "\t", "\r")
+_FORMULA = ("=", "+", "-", "@", "\t", "\r", "\n")
 
 
 def to_csv(job: Job) -> str:
