@@ -89,7 +89,7 @@ work=$(mktemp -d "${TMPDIR:-/tmp}/louverwright-run-XXXXXX")
 trap 'rm -rf "$work"' EXIT
 
 for folder in core report host regressions gui; do
-  [ -n "$(filled "tests/$folder")" ] || say "tests/$folder: no tests, left out"
+  [ -n "$(filled "tests/$folder")" ] || { say "tests/$folder: no tests"; failed_total=$((failed_total + 1)); }
 done
 mapfile -t pure < <(filled tests/core tests/report)
 mapfile -t host < <(filled tests/host tests/regressions)    # together: a regression may need FreeCAD
@@ -115,4 +115,5 @@ if [ $((passed_total + failed_total)) -eq 0 ]; then
   say "no test ran"
   failed_total=1
 fi
+[ "${#arguments[@]}" -eq 0 ] || say "only a part was asked for: ${arguments[*]}"
 closing_total

@@ -25,7 +25,7 @@ KEY_COLUMNS = (HEAD.index("mark"), HEAD.index("what"))
 COUNT_COLUMNS = tuple(HEAD.index(name) for name in ("pieces", "vents", "pieces for all vents", "step"))
 
 #: A spreadsheet takes a cell that begins with one of these for a formula.
-_FORMULA = ("=", "+", "-", "@", "\t", "\r")
+_FORMULA = ("=", "+", "-", "@", "\t", "\r", "\n")
 
 
 def to_csv(job: Job) -> str:
