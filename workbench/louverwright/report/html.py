@@ -12,7 +12,7 @@ from base64 import b64encode
 from hashlib import sha256
 from html import escape
 from itertools import count
-from pkgutil import get_data
+from pathlib import Path
 
 from louverwright.report.html_style import style_sheet
 from louverwright.report.page import (
@@ -72,9 +72,7 @@ def to_html(report: Report, paper: str = "A4") -> str:
 
 def shop_script() -> str:
     """The one script, a file of this package."""
-    found = get_data(__package__, "shop.js")
-    assert found is not None, "shop.js is part of the package"
-    return found.decode("utf-8")
+    return Path(__file__).with_name("shop.js").read_text(encoding="utf-8")
 
 
 def policy(style: str, script: str = "") -> str:
