@@ -25,7 +25,7 @@ from .migrations import NewerDocument, refuse_newer
 from .properties import values_of
 
 #: Part of every key: to be raised when shapes come to be made otherwise from the same boards.
-SHAPE_FORMAT = 1
+SHAPE_FORMAT = 2
 
 #: Parameters that make no difference to any shape or figure, at their defaults; a stock list acts by its stock.
 WORDS = {row.name: row.default for row in PARAMETERS if row.scope == PAPER or row.kind == TEXT}
