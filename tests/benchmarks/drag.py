@@ -16,6 +16,7 @@ import subprocess
 import sys
 import tempfile
 from pathlib import Path
+from re import sub
 from statistics import median
 
 TESTS = Path(__file__).resolve().parents[1]
@@ -59,7 +60,8 @@ def measure():
     FreeCADGui.SendMsgToActiveView("ViewFit")
     drawn, shown = [], []
     node = coin.SoCallback()
-    node.setCallback(lambda _, action: drawn.append(1) if action.isOfType(coin.SoGLRenderAction.getClassTypeId()) else None, None)
+    picture = coin.SoGLRenderAction.getClassTypeId()
+    node.setCallback(lambda _, action: drawn.append(1) if action.isOfType(picture) else None, None)
     FreeCADGui.activeView().getSceneGraph().addChild(node)
     draw = panel.draw
     def told():
@@ -99,7 +101,6 @@ QtCore.QTimer.singleShot(500, run)
 
 def dragged(steps: int) -> dict[str, list[float]]:
     """Times of all pictures (ms), by the field that was dragged."""
-    from re import sub
     with tempfile.TemporaryDirectory() as folder:
         work = Path(folder)
         script, found = work / "drag.py", work / "found.json"
@@ -108,7 +109,8 @@ def dragged(steps: int) -> dict[str, list[float]]:
         names = {sub(r"(?<!^)(?=[A-Z])", "_", name).lower(): value for name, value in DRAGGED.items()}
         environment = {**os.environ, "FREECAD_USER_HOME": str(profile), "DRAGGED": json.dumps(names), "STEPS": str(steps),
                        "FOUND": str(found), "QTWEBENGINE_DISABLE_SANDBOX": "1"}
-        done = subprocess.run(["freecad", str(script)], env=environment, check=True, capture_output=True, timeout=300, text=True)
+        done = subprocess.run(["freecad", str(script)], env=environment, check=True, capture_output=True, timeout=300,
+                              text=True)
         assert found.exists(), done.stderr[-2000:] + done.stdout[-2000:]
         times: dict[str, list[float]] = json.loads(found.read_text(encoding="utf-8"))
         return times
@@ -124,8 +126,8 @@ def main() -> int:
     for name, times in dragged(options.steps).items():
         slow = sorted(times)[int(0.95 * len(times))]
         record[name] = {"median": median(times), "p95": slow}
-        print(f"{name:16s} median {median(times):6.1f} ms, p95 {slow:6.1f} ms: {1000.0 / median(times):5.1f} pictures a second, "
-              f"asked {ASKED:.0f}")
+        print(f"{name:16s} median {median(times):6.1f} ms, p95 {slow:6.1f} ms: {1000.0 / median(times):5.1f} pictures a "
+              f"second, asked {ASKED:.0f}")
     if options.json:
         options.json.write_text(json.dumps(record, indent=1) + "\n", encoding="utf-8")
     return 0
