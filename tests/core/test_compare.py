@@ -12,7 +12,7 @@ import pytest
 from making import EXAMPLES, job_of, only, spec_of, vent
 from pytest import approx
 
-from louverwright.core.assembly import Assembly, Board, Part, board_shell
+from louverwright.core.assembly import BORE, CROSSCUT, Assembly, Board, Cut, Part, board_shell
 from louverwright.core.compare import (
     ADDED,
     CHANGED,
@@ -29,7 +29,7 @@ from louverwright.core.compare import (
     compare,
 )
 from louverwright.core.fits import fit
-from louverwright.core.geometry import Placement, Vec, dot, sub
+from louverwright.core.geometry import Bore, Placement, Plane, Vec, dot, sub, unit
 from louverwright.core.marks import turn_between, turns
 from louverwright.core.measures import ANGLE, LENGTH, STOCK, changes_between, turned
 
@@ -278,3 +278,23 @@ def test_a_smaller_vent_can_be_cut_from_a_larger_one_in_part() -> None:
     found = compare(vent(width=1000.0), vent(width=900.0))
     assert found.count(RECUT) > 20
     assert {row.new.kind.id for row in found.recut} >= {"louver.slat", "louver.sill"}
+
+
+def bored(diameter: float, across: float) -> Board:
+    """A block with a hole through its thickness, so far across from the reference edge."""
+    hole = Bore((150.0, across, 0.0), (0.0, 0.0, 1.0), 40.0, diameter)
+    return Board(300.0, 100.0, 40.0, (Cut(BORE, "hole", bore=hole),))
+
+
+@pytest.mark.parametrize(("across", "serves"), [(50.0, True), (55.0, True), (58.0, False), (61.0, False)])
+def test_an_old_hole_vanishes_in_a_new_one_only_where_all_of_it_does(across: float, serves: bool) -> None:
+    """20 mm in 32 mm: 6 mm beside its middle at the most."""
+    assert (fit(bored(20.0, across), bored(32.0, 50.0)) is not None) == serves
+
+
+def test_a_square_piece_is_found_between_two_mitres() -> None:
+    """Between a mitre that takes 100 mm at end A and one that takes 50 at end B, 840 of 1000 have 10 to spare."""
+    ends = (Plane.through((0.0, 0.0, 0.0), unit((-1.0, 1.0, 0.0))), Plane.through((1_000.0, 0.0, 0.0), unit((1.0, 0.5, 0.0))))
+    old = Board(1_000.0, 100.0, 20.0, tuple(Cut(CROSSCUT, f"end {number}", (plane,)) for number, plane in enumerate(ends)))
+    assert fit(old, Board(840.0, 100.0, 20.0)) is not None
+    assert fit(old, Board(855.0, 100.0, 20.0)) is None

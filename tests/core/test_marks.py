@@ -11,12 +11,22 @@ from typing import Any
 import pytest
 from making import EXAMPLES, job_of, spec_of, vent
 
-from louverwright.core.assembly import BORE, CROSSCUT, HALF_LAP, Assembly, Board, Cut, Part, board_shell
+from louverwright.core.assembly import (
+    BORE,
+    CROSSCUT,
+    HALF_LAP,
+    Assembly,
+    Board,
+    Cut,
+    Part,
+    board_shell,
+    board_volume_and_centre,
+)
 from louverwright.core.cutting import board_of
 from louverwright.core.dimensions import sizes
 from louverwright.core.geometry import Bore, Plane, Vec, cross, dot, length, sub
 from louverwright.core.kinds import BY_ID, KINDS
-from louverwright.core.layout import members
+from louverwright.core.layout import layout, members
 from louverwright.core.marks import Placed, parts_of, turn_between, turns
 from louverwright.places import stock_list
 
@@ -235,3 +245,19 @@ def test_more_than_26_sorts_of_board_still_have_marks_of_letters() -> None:
                  pitch_right=20.0, screen=False).of_kind("base.cladding.gable")
     assert len(parts) > 52
     assert [part.mark for part in parts if not re.fullmatch(r"B7[a-z]+[LR]", part.mark)] == []
+
+
+@pytest.mark.parametrize("name", ["usual", "saltbox", "commons"])
+def test_a_piece_stands_on_the_half_of_its_side_that_it_is_named_after(name: str) -> None:
+    """Left and right as seen from outside: soles and jacks as well as legs, whatever their mark."""
+    spec = spec_of(**VENTS[name])
+    at = sizes(spec)
+    seen = set()
+    for part in layout(spec).parts:
+        middle = board_volume_and_centre(part.board)[1]
+        for piece in part.pieces:
+            if piece.end:
+                along = dot(piece.placement.point(middle), at.plan.v(piece.side))
+                assert along * piece.end > 0.0, piece.id
+                seen.add(part.kind.id)
+    assert {"base.sole.gable", "louver.stile"} <= seen and ("roof.jack" in seen) == (name != "usual")

@@ -104,6 +104,15 @@ def test_ways_are_ranked_by_how_few_other_parts_change() -> None:
     assert named(found)["width"].new == approx(897.0)
 
 
+@pytest.mark.parametrize(("mark", "by"), [("L7L", {"length": -3.0}), ("L9", {"width": -2.0}), ("L1", {"length": 4.0})])
+def test_a_way_that_moves_the_parts_own_cuts_comes_after_all_others(mark: str, by: dict[str, float]) -> None:
+    """However few other parts it changes: what is cut into the piece already cannot be moved."""
+    found = off(spec_of(), mark, **by)
+    moved = [bool(way.moved) for way in found.ways.ways]
+    assert moved == sorted(moved)
+    assert found.off == approx([by.get(name, 0.0) for name in ("length", "width", "thickness")]), "real less drawn"
+
+
 def test_ways_that_change_what_is_cut_are_left_out_and_counted() -> None:
     free, held = (off(spec_of(), "L9", length=-3.0, cut=cut) for cut in ((), ("L10",)))
     assert held.ways.ways and all("L10" not in way.others for way in held.ways.ways)

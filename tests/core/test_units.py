@@ -254,6 +254,7 @@ def test_sixteenths_agree_with_a_published_rafter_table(rise: int, published: st
     (0.96875, '1"', '31/32"'), (95.875, "7'-11 7/8\"", "7'-11 7/8\""), (7.9999, '8"', '8"'), (0.0, '0"', '0"'),
     (63.5, "5'-3 1/2\"", "5'-3 1/2\""), (0.02, '0"', '1/32"'), (-63.5, "-5'-3 1/2\"", "-5'-3 1/2\""),
     (-0.96875, '-1"', '-31/32"'), (-0.001, '0"', '0"'), (11.99999, "1'-0\"", "1'-0\""),
+    (61.0, "5'-1\"", "5'-1\""),    # whole inches after feet have no nought before them
     (60.5, "5'-0 1/2\"", "5'-0 1/2\""),    # feet, then 0 and the fraction: usual on US drawings (common practice)
 ])
 def test_feet_and_inches_carry_and_reduce(inches: float, sixteenths: str, thirtyseconds: str) -> None:

@@ -120,3 +120,32 @@ def test_a_mitre_opens_by_the_width_it_is_sawn_over() -> None:
                 slant = math.hypot(plane.normal[0], plane.normal[2])
                 expected = 2.0 * each.part.board.width / slant * math.tan(math.radians(0.5))
                 assert each.opens == pytest.approx(expected, rel=0.1)
+
+
+def test_a_slats_thickness_is_held_against_the_widest_fit_by_the_greater_coefficient() -> None:
+    """In a dado 0.010 in wider than the slat (common practice); a pile has quarter-sawn boards too."""
+    job = job_of(EXAMPLES[0])
+    slats = only(job.assembly, "louver.slat")
+    oak = replace(slats, stock=replace(slats.stock, material="white oak"))
+    (thick,) = [each for each in movements(Assembly((oak,), ()), job.spec) if each.of == "thickness"]
+    assert thick.gap == pytest.approx(0.010 * 25.4)
+    assert thick.moves == pytest.approx(slats.board.thickness * 0.00365 * 4.0), "white oak, tangential, 4 points"
+
+
+def test_errors_add_up_over_both_pieces_of_a_mitre_and_over_all_dados() -> None:
+    job = job_of("octagon-dairy")
+    found = {(each.sort.kind, each.what): each for each in openings(job.assembly, job.sizes)}
+    ring = found["louver.ring", MITRE]
+    alone = max(opening(ring.part.board, number, MITRE) for number, cut in enumerate(ring.part.board.cuts)
+                if cut.kind == "crosscut")
+    assert ring.opens == pytest.approx(2.0 * alone)
+    assert found["louver.stile", "spacing"].opens == pytest.approx(1.0 * job.sizes.louver.slats)
+
+
+def test_an_end_just_under_another_piece_is_covered() -> None:
+    """A board on edge with its end up: bare by itself, covered by one that lies on it, and bare under one far beside it."""
+    job = job_of(EXAMPLES[0])
+    posts = job.assembly.of_kind("louver.post.gable")[0]
+    plates = [part for part in job.assembly.parts if part.kind.id == "roof.plate"]
+    assert [end.part.mark for end in end_grain_up(Assembly((posts,), ()))] == [posts.mark]
+    assert not [end for end in end_grain_up(Assembly((posts, *plates), ())) if end.part is posts]

@@ -19,7 +19,7 @@ from louverwright.core.assembly import BORE, DADO, HALF_LAP, RIP, Cut, Part, boa
 from louverwright.core.geometry import Plane, Vec, add, dot, scale, sub, unit
 from louverwright.core.housing import covered_edge, housings
 from louverwright.core.saw import SQUARE, edge_of, setting
-from louverwright.core.solid import FAR_EDGE, HIDDEN_FACE, MARKED_FACE, Cell, Facet, box, clip, corners
+from louverwright.core.solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, Cell, Facet, box, clip, corners
 from louverwright.core.trial import closing, is_compound
 from louverwright.exchange.papers import job_from_values
 from louverwright.report.bench import bench_report
@@ -38,6 +38,7 @@ from louverwright.report.bench_rows import (
 from louverwright.report.html import to_html
 from louverwright.report.job import Job
 from louverwright.report.page import Heading, Table, walk
+from louverwright.report.part_sheet import part_sheets
 
 SOME = ("hay-barn-28ft", "octagon-dairy", "cart-shed-gable", "horse-barn-flared")
 CUT = "this cut"
@@ -235,6 +236,35 @@ def test_both_hands_share_a_stick_and_one_setting() -> None:
     assert slat[1] == "L9" and slat[3] == job.writer.fine.length(job.sizes.louver.slat_t + job.spec.dado_fit)
 
 
+@pytest.mark.parametrize("name", SOME[:2])
+def test_the_gauge_leans_towards_the_end_that_a_wall_runs_to(name: str) -> None:
+    """From the edge that the gauge lies on: towards the foot or the head, as the finished stile's corners show."""
+    job = job_of(name)
+    for row in gauge_rows(job):
+        stile = part_of(job, row[0].split("\u00a0")[0])
+        (housing,) = housings(stile)
+        wall = next(p for p in next(cut for cut in stile.board.cuts if cut.kind == DADO).planes if abs(p.normal[2]) < 0.5)
+        on = sorted((p for p in board_shell(stile.board).points if abs(wall.height(p)) < 0.01), key=lambda p: p[1],
+                    reverse=housing.edge == FAR_EDGE)
+        end = stile.called(END_B if on[-1][0] > on[0][0] else END_A)
+        assert row[4] == f"from there towards the {end}"
+        (sheet,) = [each for each in part_sheets(job) if each.mark == stile.mark]
+        (told,) = [each.size for each in sheet.joints if "dados" in each.name]
+        assert f"from the {row[2]} {'up' if on[-1][0] > on[0][0] else 'down'} towards the" in told
+
+
+def test_a_story_stick_tells_each_place_from_both_ends_and_a_slat_its_play() -> None:
+    job = job_of("hay-barn-28ft")
+    (stick,) = story_sticks(job)
+    for place, (_, from_start, from_end) in zip(stick.places, stick.rows, strict=True):
+        assert from_start == job.writer.bare(place)
+        assert from_end in ("", job.writer.bare(stick.length - place))
+    square = job_from_values({**job.spec.values, "mullion": "always", "sill_slope": 0.0})
+    ends = {row[2] for each in story_sticks(square) for row in each.rows} | {row[2] for row in stick.rows}
+    assert ends != {""}, "some stick has a square end to measure from"
+    assert {row[4] for row in slat_rows(job)} == {job.writer.fine.length(job.spec.dado_fit)}
+
+
 def test_a_mullion_is_struck_on_both_faces_at_the_stiles_places() -> None:
     job = job_from_values({**job_of("hay-barn-28ft").spec.values, "mullion": "always"})
     (mullion,) = job.assembly.of_kind("louver.mullion")
@@ -315,6 +345,16 @@ def test_every_hole_is_listed_the_widest_bit_first() -> None:
     assert "before the piece is cut off" in rows[0][3] and "before the piece" not in rows[1][3]
     gable = drill_rows(job_of("cart-shed-gable"))
     assert [row[-1] for row in gable] == ["12", "12"] and "leaning" in gable[0][4]
+
+
+def test_a_hole_is_bored_from_the_face_that_it_opens_in() -> None:
+    """The mast's blind hole from the step's upper face, the weep from its floor, the king post's along its length."""
+    job = job_of("hay-barn-28ft")
+    post, blind, weep = drill_rows(job)
+    step = part_of(job, "R11")
+    up = {face: step.pieces[0].placement.direction((0.0, 0.0, z))[2] for face, z in ((MARKED_FACE, 1.0), (HIDDEN_FACE, -1.0))}
+    assert blind[4] == step.called(max(up, key=lambda face: up[face])) and weep[4] == "the floor of the bore before it"
+    assert post[4] == part_of(job, "R2").called(END_A)
 
 
 # ---- the paper

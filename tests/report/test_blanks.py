@@ -15,7 +15,7 @@ from making import EXAMPLES, job_of
 from louverwright.core.assembly import RIP, Part
 from louverwright.core.saw import SQUARE, setting
 from louverwright.exchange.papers import job_from_values
-from louverwright.report.blanks import NARROW
+from louverwright.report.blanks import NARROW, THICKNESSED, blank_steps
 from louverwright.report.document import document
 from louverwright.report.job import Job
 from louverwright.report.page import Table, as_cell, walk
@@ -120,3 +120,10 @@ def test_no_crosscut_of_a_sheet_is_advised_on_that_is_not_listed(name: str) -> N
     for sheet in part_sheets(job_of(name)):
         told = [text for text in sheet.advice if "“square end”" in text]
         assert not told or any(row.name.startswith("square") for row in sheet.cuts), (sheet.mark, told)
+
+
+@pytest.mark.parametrize("name", EXAMPLES[:2])
+def test_nothing_is_planed_that_is_as_thick_as_its_stock(name: str) -> None:
+    for part in job_of(name).assembly.parts:
+        planed = any(step.how == THICKNESSED for step in blank_steps(part))
+        assert planed == (part.stock.thickness - part.board.thickness > 0.01), part.mark

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import json
 import sys
+from dataclasses import replace
 from html import unescape
 from pathlib import Path
 
@@ -14,8 +15,9 @@ sys.path.append(str(Path(__file__).resolve().parents[1] / "core"))
 from making import EXAMPLES, job_of, no_number, scenario_of
 
 from louverwright.core.part_wish import PartWish
+from louverwright.core.rain import sheds
 from louverwright.exchange.papers import job_from_values
-from louverwright.report.checks_page import LOOK, chapters, checks_report, to_checks_json
+from louverwright.report.checks_page import GOOD, LEAST_FALL, LOOK, SILL_FALL, chapters, checks_report, to_checks_json
 from louverwright.report.html import to_html
 
 CHOSEN = tuple(name for name in ("hay-barn-28ft", "octagon-dairy", "cart-shed-gable") if name in EXAMPLES)
@@ -63,3 +65,19 @@ def test_parts_that_move_alike_share_a_row_and_none_is_missing(name: str) -> Non
     solid = [part.mark for part in job.assembly.parts if part.stock.form not in ("sheet", "mesh")]
     assert sorted(told) == sorted(solid)
     assert len({(check.name.split(": ")[1], check.shown, check.limit) for check in found.checks}) == len(found.checks)
+
+
+def test_a_sill_and_a_slat_each_have_their_own_limit_and_a_flat_one_is_to_be_looked_at() -> None:
+    """The sill sheds more water than a slat (from memory), and 1° is flat."""
+    job = job_from_values({})
+    rows = {check.name.split()[3].rstrip(","): check for chapter in chapters(job) if chapter.key == "rain"
+            for check in chapter.checks if check.name.startswith("Fall outward")}
+    for kind, least in (("louver.slat", LEAST_FALL), ("louver.sill", SILL_FALL)):
+        (part,) = job.assembly.of_kind(kind)
+        assert (rows[part.mark].bound, rows[part.mark].limit) == (least, f"at least {job.writer.angle(least)}")
+    assert all((check.value >= check.bound) == (check.verdict == GOOD) for check in rows.values())
+    flat = replace(sheds(job.assembly, job.sizes, ("louver.slat",))[0], fall=1.0)
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr("louverwright.report.checks_page.sheds", lambda *_: (flat,))
+        (check,) = [c for chapter in chapters(job) for c in chapter.checks if c.name.startswith("Fall outward")]
+    assert check.verdict == LOOK and check.value == 1.0

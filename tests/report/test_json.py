@@ -165,6 +165,13 @@ def test_angles_follow_from_the_normals_as_described(name: str) -> None:
 
 
 @pytest.mark.parametrize("name", EXAMPLES)
+def test_arrises_run_from_end_a_to_end_b_within_the_blank(name: str) -> None:
+    for part in record_of(name)["parts"]:
+        for arris in part["arrises"]:
+            assert -1e-6 <= arris["from"] <= arris["to"] <= part["blank"][0] + 1e-6, part["mark"]
+
+
+@pytest.mark.parametrize("name", EXAMPLES)
 def test_planes_are_the_cores_to_the_last_digit(name: str) -> None:
     """Nothing is rounded on the way into the file."""
     for part, record in zip(job_of(name).assembly.parts, record_of(name)["parts"], strict=True):

@@ -5,14 +5,17 @@ from __future__ import annotations
 
 import html
 import re
+from dataclasses import replace
 
 import pytest
 from making import EXAMPLES, scenario_of
 
+from louverwright.core.lifting import loads, sling_force
 from louverwright.exchange.papers import job_from_values
 from louverwright.report.html import to_html
 from louverwright.report.job import Job
 from louverwright.report.lift import CAUTIONS, lift_report
+from louverwright.report.page import Table, as_cell, walk
 
 
 def job_with(**values: object) -> Job:
@@ -45,3 +48,39 @@ def test_what_does_not_go_through_is_told(width: float, told: bool) -> None:
 def test_wind_is_for_information_only() -> None:
     text = text_of(job_with(wind_speed=45.0))
     assert "for information only" in text and "licensed engineer" in text and "Uplift on the roof" in text
+
+
+def rows_of(job: Job, *titles: str) -> list[tuple[str, ...]]:
+    """The rows of the plan's table with such a heading over its second column."""
+    (table,) = [block for block in walk(lift_report(job).blocks) if isinstance(block, Table)
+                and block.columns[1].title in titles]
+    return [tuple(as_cell(cell).text for cell in row) for row in table.rows]
+
+
+def test_the_centre_is_told_from_the_foot_of_each_stage() -> None:
+    """Halfway up or so: a stage that stands on the ground knows no ridge."""
+    job = job_with()
+    for load, row in zip(loads(job.assembly), rows_of(job, "Weight"), strict=True):
+        assert row[3] == job.writer.length(load.centre[2] - load.low)
+        assert 0.2 < (load.centre[2] - load.low) / load.size[2] < 0.8
+
+
+def test_tension_is_told_in_newtons_and_in_pounds_for_points_so_far_apart_as_is_said() -> None:
+    """A pound-force is 4.448 N (by the definitions of the pound and of standard gravity)."""
+    job = job_with()
+    spread = 2.0 * job.sizes.base.inner_r
+    said = job.writer.length(spread).replace("\u00a0", " ")
+    assert f"alike on opposite sides, {said} apart" in text_of(job)
+    off = [replace(load, centre=(0.1 * spread, 0.0, 0.0)) for load in loads(job.assembly)]
+    for load, aside, row in zip(loads(job.assembly), off, rows_of(job, "Tension in the heavier leg"), strict=True):
+        kilonewtons, pounds = (float(text) for text in re.findall(r"[0-9.]+", row[1]))
+        assert kilonewtons == pytest.approx(sling_force(load, spread) / 1000.0, abs=0.006)
+        assert pounds == pytest.approx(sling_force(load, spread) / 4.448222, abs=0.6)
+        assert sling_force(aside, spread) == pytest.approx(1.2 * sling_force(replace(load, centre=(0.0, 0.0, 0.0)), spread))
+
+
+def test_the_frame_alone_is_what_is_left_without_what_is_brought_up_by_itself() -> None:
+    job = job_with(lift_limit=6.0)
+    heavy = [load for load in loads(job.assembly)[:-1] if load.loose]
+    assert heavy and any(f"the frame alone is {job.writer.weight(load.weight - load.loose)}".replace("\u00a0", " ")
+                         in text_of(job) for load in heavy)

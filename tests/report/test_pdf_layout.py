@@ -295,3 +295,13 @@ def test_columns_fill_the_width_and_keep_their_least(columns, width):
     assert sum(widths) == pytest.approx(width)
     if sum(least) <= width:
         assert all(given_ >= needed - 1e-6 for given_, needed in zip(widths, least, strict=True))
+
+
+@pytest.mark.parametrize("text", ["Short.", "A caution that goes on for several lines. " * 9])
+def test_the_box_of_a_caution_is_closed_below_its_last_line(text: str) -> None:
+    """A rule over the first line and one under the last."""
+    (page,) = pages(Para(text, "caution"))
+    boxes = [mark for mark in page.marks if isinstance(mark, BoxMark)]
+    rules = [mark for mark in page.marks if isinstance(mark, RuleMark) and mark.y1 == mark.y2]
+    top, bottom = min(box.y for box in boxes), max(box.y + box.height for box in boxes)
+    assert any(abs(rule.y1 - top) < TOUCH for rule in rules) and any(abs(rule.y1 - bottom) < TOUCH for rule in rules)

@@ -7,6 +7,7 @@ import shutil
 import subprocess
 import sys
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -240,6 +241,18 @@ def test_every_part_has_a_digest_of_its_own() -> None:
     for values in ({}, {"pitch_left": 30.0}, {"corner": "mitred"}):
         digests = [piece_digest(sheet.part) for sheet in part_sheets(job(**values))]
         assert len(digests) == len(set(digests))
+
+
+def test_a_digest_tells_pieces_apart_by_a_cuts_place_and_by_a_holes_size() -> None:
+    """Else a piece that was cut for the vent as it was before would count as one that fits."""
+    step = next(sheet.part for sheet in part_sheets(job(mast_diameter=25.0)) if sheet.part.kind.id == "roof.step")
+    board, known = step.board, {piece_digest(step)}
+    for number, cut in enumerate(board.cuts):
+        changed = (replace(cut, bore=replace(cut.bore, diameter=cut.bore.diameter + 1.0)) if cut.bore else
+                   replace(cut, planes=(cut.planes[0].moved(1.0), *cut.planes[1:])))
+        cuts = (*board.cuts[:number], changed, *board.cuts[number + 1:])
+        known.add(piece_digest(replace(step, board=replace(board, cuts=cuts))))
+    assert len(known) == 1 + len(board.cuts) > 2
 
 
 if shots := os.environ.get("LOUVERWRIGHT_SHOTS"):

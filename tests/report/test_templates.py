@@ -17,10 +17,13 @@ from making import INCH, job_of
 
 from louverwright.core.assembly import DADO, NOTCH, SHAPED_EDGE, board_shell
 from louverwright.core.solid import MARKED_FACE
+from louverwright.report.drawing import Label, Line
 from louverwright.report.dxf import FAR_FACE, LAYERS, OUTLINE, WORDS, to_dxf
-from louverwright.report.template import Template, templates, uncovered
+from louverwright.report.template import Template, template, templates, uncovered
 from louverwright.report.template_pages import template_sheets
-from louverwright.report.tiling import LAP, Tile, Tiling, clipped
+from louverwright.report.tiling import BELOW as MARGIN_BELOW
+from louverwright.report.tiling import LAP, LEAD, Tile, Tiling, clipped
+from louverwright.report.tiling import LEFT as MARGIN_LEFT
 
 NAMES = ("hay-barn-28ft", "octagon-dairy", "cart-shed-gable", "horse-barn-flared")
 
@@ -139,3 +142,36 @@ def test_every_check_square_has_its_side() -> None:
                        if hasattr(item, "points") and len(item.points) == 3]
             assert len(corners) == 4
             assert sorted(math.dist(a, b) for a, b in combinations(corners, 2))[:4] == pytest.approx([side] * 4)
+
+
+def test_the_hole_of_a_template_is_the_one_that_opens_in_the_marked_face() -> None:
+    """The mast's, not the weep hole that begins in its floor."""
+    job = job_of("hay-barn-28ft")
+    (step,) = job.assembly.of_kind("roof.step")
+    blind, _ = step.board.bores
+    assert template(step, job).holes == ((blind.start[:2], blind.diameter),)
+
+
+@pytest.mark.parametrize("name", NAMES[:2])
+def test_what_is_drawn_lies_on_its_sheet_where_the_rulers_say(name: str) -> None:
+    """A whole number of the ruler along end A's side stands plumb under that place of the board; and up the left side."""
+    tile = Tile(1, 2, 480.0, 130.0, 750.0, 300.0)
+    assert tile.placed((480.0, 130.0)) == (MARGIN_LEFT, MARGIN_BELOW)
+    found = template_sheets(job_of(name)).sheets[1]
+    unit = INCH if name == "hay-barn-28ft" else 10.0
+    start = next(item.points[0] for item in found.drawing.items if isinstance(item, Line) and len(item.points) == 5)
+    assert start == (MARGIN_LEFT, MARGIN_BELOW), "the window's border"
+    along = [item for item in found.drawing.items if isinstance(item, Label) and item.text.isdigit() and item.y < start[1]]
+    up = [item for item in found.drawing.items if isinstance(item, Label) and item.text.isdigit() and item.x < start[0]]
+    assert len(along) > 5 and len(up) > 3
+    firsts = {round(item.x - unit * int(item.text), 6) for item in along}
+    assert firsts == {MARGIN_LEFT + LEAD}, "end A of the board lies 10 mm inside the first sheet"
+    lines = {round(item.points[0][0], 6) for item in found.drawing.items if isinstance(item, Line)}
+    assert {round(item.x, 6) for item in along} <= lines
+
+
+def test_the_sheets_hold_the_white_before_and_after_the_wood() -> None:
+    """A board that fills its sheets to the last millimetre needs one more for its white."""
+    for long in range(200, 800, 7):
+        tiling = Tiling("A4", False, (0.0, 0.0), (float(long), 100.0))
+        assert max(tile.right for tile in tiling.tiles()) >= long + LEAD - 1e-9
