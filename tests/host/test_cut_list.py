@@ -173,3 +173,25 @@ def test_a_vent_may_be_driven_by_spreadsheets_even_by_this_one(vent, tmp_path) -
         assert text(again.getObject("CutList"), f"{NOTE}3") == "mine", "what the user has written is not deleted with the vent"
     finally:
         FreeCAD.closeDocument(again.Name)
+
+
+def test_every_note_stays_with_its_row_when_others_come_and_go(vent) -> None:
+    """Also the rows just above and just below: each has what it is written beside it."""
+    sheet = update(vent)
+    rows = range(3, len(listed(vent).rows) + 1)
+    for row in rows:
+        sheet.set(f"{NOTE}{row}", f"'{text(sheet, f'A{row}')} {text(sheet, f'T{row}')}")
+    sheet.recompute()
+    for screen in (False, True):
+        vent.Screen = screen
+        vent.Document.recompute()
+        update(vent)
+        left = [row for row in range(3, len(listed(vent).rows) + 1) if text(sheet, f"{NOTE}{row}")]
+        assert len(left) > 100
+        assert [text(sheet, f"{NOTE}{row}") for row in left] == [
+            f"{text(sheet, f'A{row}')} {text(sheet, f'T{row}')}" for row in left]
+
+
+def test_a_title_of_figures_stays_a_text(document) -> None:
+    sheet = update(make_vent(document, project="2026"))
+    assert sheet.get("B2") == "2026" and sheet.getTypeIdOfProperty("B2") == "App::PropertyString"

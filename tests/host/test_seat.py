@@ -14,7 +14,7 @@ from louverwright.core.parameters import BY_NAME
 from louverwright.core.roof_planes import BACK, FRONT, MIDDLE, RoofError
 from louverwright.features.roof_reading import RoofPick, read_roof
 from louverwright.features.row import make_row, update_row
-from louverwright.features.seat import READ, stand_free, stand_on
+from louverwright.features.seat import READ, Seat, stand_free, stand_on
 from louverwright.features.standing import global_placement, same_place
 from louverwright.features.vent import links_of, make_vent, parts_of
 
@@ -61,6 +61,18 @@ def test_it_reads_pitches_and_ridge_and_stands_there(document, roof) -> None:
 def test_its_feet_stand_on_the_roof(document, roof) -> None:
     vent = seated(document, roof)
     assert stands_dry(vent, roof)
+
+
+def test_a_place_is_the_same_from_whichever_end_it_is_told(roof) -> None:
+    reading = read_roof(RoofPick(roof, ()))
+    for seat in (Seat(reading, 1500.0, BACK), Seat(reading, 2500.0, FRONT), Seat(reading, -700.0, MIDDLE)):
+        stands = reading.planes.place(seat.along, seat.end).origin
+        for end in (BACK, FRONT, MIDDLE):
+            other = seat.counted_from(end)
+            assert other.end == end and other.counted_from(seat.end).along == pytest.approx(seat.along)
+            assert near(Vector(*reading.planes.place(other.along, end).origin), Vector(*stands))
+        back = seat.turned()
+        assert near(Vector(*back.reading.planes.place(back.along, back.end).origin), Vector(*stands))
 
 
 @pytest.mark.parametrize("offset", [80.0, -80.0])

@@ -6,12 +6,16 @@ from __future__ import annotations
 import re
 from itertools import combinations
 
+import FreeCAD
 import numpy as np
 import pytest
 from congruence import features, fits, mirrored, turn
 from examples import EXAMPLES, example, frame_of, local_corners
 
 from louverwright.core.assembly import board_volume_and_centre
+from louverwright.core.faces import Shell, shell_of
+from louverwright.core.solid import box
+from louverwright.features.shapes import shell_shape
 from louverwright.report.document import document
 from louverwright.report.html import to_html
 
@@ -200,3 +204,14 @@ def test_width_and_thickness_are_the_stocks_or_said_to_be_less(name: str) -> Non
         less = width < stock["width"] - 0.01 and stock["form"] not in ("sheet", "mesh")
         assert ("ripped to" in told) == less, part["mark"]
         assert ("thicknessed to" in told) == (thickness < stock["thickness"] - 0.01), part["mark"]
+
+
+@pytest.mark.parametrize("off", [1e-9, 2e-6, 1e-5])
+def test_a_corner_is_as_uncertain_as_it_lies_off_its_faces(off: float) -> None:
+    """Else the kernel finds the solid unsound: a corner that three planes miss by so much needs so much tolerance."""
+    shell = shell_of((box((0.0, 0.0, 0.0), (100.0, 50.0, 20.0)),))
+    number = shell.points.index((100.0, 50.0, 20.0))
+    moved = (*shell.points[:number], (100.0, 50.0, 20.0 + off), *shell.points[number + 1:])
+    solid = shell_shape(Shell(moved, shell.faces))
+    (corner,) = [vertex for vertex in solid.Vertexes if vertex.Point.distanceToPoint(FreeCAD.Vector(100.0, 50.0, 20.0)) < 0.1]
+    assert off <= corner.Tolerance <= max(2.0 * off, 1e-7) and solid.isValid()

@@ -95,6 +95,20 @@ def test_a_piece_stands_in_its_placement(vent) -> None:
     assert tuple(leg.Sizes[2]) == pytest.approx(board.size)
 
 
+def test_pieces_that_are_only_moved_move(vent) -> None:
+    """A higher base cuts no rafter anew, but all of them stand higher."""
+    vent.BaseHeight = vent.BaseTop.Value + 50.0
+    vent.Document.recompute()
+    assembly = assembly_of(vent)
+    for each in parts_of(vent):
+        for name, solid in zip(each.Pieces, each.Shape.Solids, strict=True):
+            mine = assembly.part_of(name)
+            (piece,) = [piece for piece in mine.pieces if piece.id == name]
+            middle = piece.placement.point(board_volume_and_centre(mine.board)[1])
+            assert mine.board.bores or near(solid.CenterOfMass, middle, 1e-4), name
+    assert not_settled(vent.Document) == []
+
+
 def test_an_absent_kind_is_empty_and_hidden(vent) -> None:
     for kind_id in ABSENT:
         absent = part(vent, kind_id)
