@@ -6,12 +6,13 @@ from __future__ import annotations
 import math
 
 import pytest
+from making import spec_of
+
 from louverwright.core.assembly import CROSSCUT, RIP, Board, Cut
 from louverwright.core.geometry import Plane, unit
 from louverwright.core.layout import layout
 from louverwright.core.saw import ARRISES, edge_of, end_of, end_spans, line_of, setting, span_at
 from louverwright.core.solid import END_A, END_B, FAR_EDGE, MARKED_FACE, REFERENCE_EDGE, corners
-from making import spec_of
 
 LENGTH, WIDTH, THICK = 1_000.0, 100.0, 20.0
 #: How a compound cut leans: x = 900 − 0.3 y − 0.2 z at end B, x = 50 + 0.3 y + 0.2 z at end A.

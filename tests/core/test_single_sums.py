@@ -4,6 +4,7 @@
 from __future__ import annotations
 
 import math
+from itertools import pairwise
 
 import pytest
 from making import only, spec_of, standing, vent
@@ -41,7 +42,7 @@ def test_commons_along_a_ridge_are_as_few_as_the_sheathing_spans(length: float) 
     side = next(side for side in range(4) if at.plan.long(side))
     ridge, thick = 2.0 * at.ridge_half(side), at.cap.rafter_t
     lines = [line for line in rafter_lines(at, side) if abs(line) < ridge / 2.0 + 1e-6]
-    bays = [b - a for a, b in zip(lines, lines[1:], strict=False)]
+    bays = [b - a for a, b in pairwise(lines)]
     assert max(bays) - thick <= spec.sheathing_span + 1e-6
     assert len(bays) == 1 or ridge / (len(bays) - 1) - thick > spec.sheathing_span, "a bay less would do"
 

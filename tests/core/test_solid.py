@@ -328,7 +328,8 @@ def test_areas_of_polygons() -> None:
 
 def test_faces_that_touch_in_a_corner_keep_to_themselves() -> None:
     """Two blocks corner to corner on a slab: their tops are two squares, not one loop that crosses itself."""
-    blocks = (box((0.0, 0.0, 0.0), (2.0, 2.0, 1.0)), box((0.0, 0.0, 1.0), (1.0, 1.0, 2.0)), box((1.0, 1.0, 1.0), (2.0, 2.0, 2.0)))
+    blocks = (box((0.0, 0.0, 0.0), (2.0, 2.0, 1.0)), box((0.0, 0.0, 1.0), (1.0, 1.0, 2.0)),
+              box((1.0, 1.0, 1.0), (2.0, 2.0, 2.0)))
     shell = shell_of(blocks)
     tops = [face for face in shell.faces if face.plane.normal[2] > 0.5 and face.plane.offset == 2.0]
     assert sorted(len(loop) for face in tops for loop in face.loops) == [4, 4]

@@ -15,6 +15,7 @@ from making import EXAMPLES, job_of
 from louverwright.core.assembly import CORNER_CUT, CROSSCUT, DADO, RIP
 from louverwright.core.saw import end_of, setting
 from louverwright.core.solid import END_B, FAR_EDGE, REFERENCE_EDGE
+from louverwright.exchange.papers import job_from_values
 from louverwright.report.document import survey_rows
 from louverwright.report.setups import corner_rows, crosscut_rows, joint_setups, rip_rows
 
@@ -66,7 +67,8 @@ def test_the_long_point_lies_where_the_row_says(name: str) -> None:
 
 
 def test_what_opens_on_the_left_is_told_of_the_left() -> None:
-    job = job_of("saltbox-9-and-4" if "saltbox-9-and-4" in EXAMPLES else EXAMPLES[0])
+    job = job_from_values({"pitch_left": 36.87, "pitch_right": 18.43, "pitch_error": 1.0})
     told = dict(survey_rows(job))
     assert told["Opens at the foot, left"] == job.writer.length(job.figures["opening_left"])
+    assert told["Opens at the foot, left"] != told["Opens at the foot, right"]
     assert told["Opens at the foot, right"] == job.writer.length(job.figures["opening_right"])
