@@ -292,6 +292,8 @@ PARAMETERS: tuple[Parameter, ...] = (
     Parameter("inch_fraction", COUNT, SHOP, 16, "Inches are rounded to one part in so many on the report.", 8, 64,
               scope=PAPER),
     _choice("paper_size", SHOP, ("A4", "Letter"), "Paper that the report is laid out for.", scope=PAPER),
+    Parameter("large_drawings", SWITCH, SHOP, False, "Shop drawings on the next larger paper: A3 for A4, Tabloid for Letter.",
+              scope=PAPER),
     _angle("saw_tilt", SHOP, 45.0, "How far your saw's blade tilts from upright.", 0.0, 60.0, scope=PAPER),
     _angle("saw_mitre", SHOP, 60.0, "How far your saw's gauge swings from square.", 0.0, 70.0, scope=PAPER),
     _angle("saw_compound", SHOP, 45.0, "Largest mitre at which your saw's blade still tilts fully; beyond it the tilt "

@@ -14,6 +14,7 @@ from ..report.job import Job
 from ..report.lift import lift_report
 from ..report.page import Report
 from .checks_papers import write_checks
+from .drawings import write_drawings
 from .papers import write_pages, write_papers
 from .templates import write_templates
 
@@ -35,6 +36,7 @@ def pages(name: str, make: Callable[[Job], Report]) -> Callable[[Job, Path], lis
 #: In the order in which they are needed.
 SETS = (
     PaperSet("cuts", "the cut report: every part, its cuts and joints, set-ups for the saw", write_papers),
+    PaperSet("drawings", "shop drawings: general arrangement, a sheet a stage, sheets of parts", write_drawings),
     PaperSet("templates", "full-size templates to print and glue, and each as a DXF file", write_templates),
     PaperSet("lift", "the lift plan: weights, centres, people, slings, wind", pages("lift-plan", lift_report)),
     PaperSet("checks", "the checks: dry fit, rain, air, movement of the wood, what errors at the saw do", write_checks),

@@ -107,7 +107,8 @@ def _writer(buffer: Any, title: str, paper: str, lies: bool, core: ModuleType, g
     if paper not in PAPERS:
         raise ValueError(f"Paper {paper!r} is not one of {', '.join(PAPERS)}.")
     writer = gui.QPdfWriter(buffer)
-    size = {"A4": gui.QPageSize.A4, "Letter": gui.QPageSize.Letter}[paper]
+    size = {"A4": gui.QPageSize.A4, "Letter": gui.QPageSize.Letter, "A3": gui.QPageSize.A3,
+            "Tabloid": gui.QPageSize.Tabloid}[paper]
     # The one form that every PySide takes.
     writer.setPageLayout(gui.QPageLayout(gui.QPageSize(size), gui.QPageLayout.Landscape if lies else gui.QPageLayout.Portrait,
                                          core.QMarginsF(0.0, 0.0, 0.0, 0.0), gui.QPageLayout.Millimeter))

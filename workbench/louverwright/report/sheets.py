@@ -9,8 +9,11 @@ from types import MappingProxyType
 
 from .drawing import Drawing
 
-PAPERS: Mapping[str, tuple[float, float]] = MappingProxyType({"A4": (210.0, 297.0), "Letter": (215.9, 279.4)})
-"""Width and height, upright, in millimetres."""
+PAPERS: Mapping[str, tuple[float, float]] = MappingProxyType({
+    "A4": (210.0, 297.0), "Letter": (215.9, 279.4), "A3": (297.0, 420.0), "Tabloid": (279.4, 431.8)})
+"""Width and height, upright, in millimetres (ISO 216; ANSI/ASME Y14.1 A and B)."""
+#: The next larger paper, for drawings.
+LARGER: Mapping[str, str] = MappingProxyType({"A4": "A3", "Letter": "Tabloid"})
 
 
 @dataclass(frozen=True)
