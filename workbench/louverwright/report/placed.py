@@ -32,31 +32,36 @@ def centred(name: str, drawing: Drawing, box: Box) -> Placed:
     return Placed(name, drawing, (box[0] + box[2] - drawing.width) / 2.0, (box[1] + box[3] - drawing.height) / 2.0)
 
 
-def in_row(each: Sequence[Named], box: Box, gap: float) -> tuple[Placed, ...] | None:
-    """Drawings side by side, the room that is left shared out, their lower sides level; None where they find no room."""
+def in_row(each: Sequence[Named], box: Box, gap: float, level: bool = False) -> tuple[Placed, ...] | None:
+    """Drawings side by side, the room that is left shared out; None where they find no room.
+
+    Their lower sides are level, or with ``level`` their own zero heights.
+    """
     width, height = room_of(box)
+    lows = [drawing.y0 if level else 0.0 for _, drawing in each]
+    tall = max(low + drawing.height for low, (_, drawing) in zip(lows, each, strict=True)) - min(lows)
     spare = width - sum(drawing.width for _, drawing in each)
-    tallest = max(drawing.height for _, drawing in each)
-    if spare < gap * (len(each) - 1) or tallest > height:
+    if spare < gap * (len(each) - 1) or tall > height:
         return None
-    x, y, between = box[0], box[1] + (height - tallest) / 2.0, spare / (len(each) + 1)
+    x, foot, between = box[0], box[1] + (height - tall) / 2.0 - min(lows), spare / (len(each) + 1)
     placed = []
-    for name, drawing in each:
+    for low, (name, drawing) in zip(lows, each, strict=True):
         x += between
-        placed.append(Placed(name, drawing, x, y))
+        placed.append(Placed(name, drawing, x, foot + low))
         x += drawing.width
     return tuple(placed)
 
 
 def in_column(each: Sequence[Named], box: Box, gap: float) -> tuple[Placed, ...] | None:
-    """Drawings one below the other, their left sides in line; None where they find no room."""
+    """Drawings one below the other, their own middles (x = 0) in line; None where they find no room."""
     width, height = room_of(box)
+    left = min(drawing.x0 for _, drawing in each)
     spare = height - sum(drawing.height for _, drawing in each)
-    if spare < gap * (len(each) - 1) or max(drawing.width for _, drawing in each) > width:
+    if spare < gap * (len(each) - 1) or max(drawing.x0 + drawing.width for _, drawing in each) - left > width:
         return None
     y, between = box[3], spare / (len(each) + 1)
     placed = []
     for name, drawing in each:
         y -= between + drawing.height
-        placed.append(Placed(name, drawing, box[0], y))
+        placed.append(Placed(name, drawing, box[0] + drawing.x0 - left, y))
     return tuple(placed)

@@ -28,6 +28,7 @@ GAP = 6.0
 #: The share of a stage's sheet that its elevation and plan take at most.
 ASSEMBLED = 0.46
 FREE = "not to scale"
+UNITS = {"mm": "millimetres", "in": "inches", "ft-in": "feet, inches"}
 
 
 @dataclass(frozen=True)
@@ -68,7 +69,7 @@ def whole(job: Job, sheet: ShopSheet, number: int) -> Drawing:
 
 def title_values(job: Job, sheet: ShopSheet, number: int) -> dict[str, str]:
     """What the title block says, by the names of its fields."""
-    return {"Vent": job.title, "Sheet": sheet.title, "Scale": sheet.scale, "Units": job.writer.unit, "Paper": paper_of(job),
+    return {"Vent": job.title, "Sheet": sheet.title, "Scale": sheet.scale, "Units": UNITS[job.writer.style.system], "Paper": paper_of(job),
             "Model": f"{job.fingerprint} · {job.revision}", "Number": f"{number} of {len(shop_sheets(job))}"}
 
 
@@ -78,7 +79,7 @@ def _arrangement(job: Job) -> Iterator[ShopSheet]:
     for name, title, pictures in (("arrangement", "General arrangement: elevations", elevations(job)),
                                   ("arrangement-2", "General arrangement: section, plan",
                                    (vertical_section(job), roof_plan(job)))):
-        one_to, drawings = _largest(job, pictures, lambda each: in_row(each, room(paper_of(job)), GAP))
+        one_to, drawings = _largest(job, pictures, lambda each, level=name == "arrangement": in_row(each, room(paper_of(job)), GAP, level))
         yield ShopSheet(name, title, scale_words(job, one_to), drawings)
 
 
@@ -94,7 +95,7 @@ def _stage(job: Job, stage: str) -> Iterator[ShopSheet]:
     free = (reach + GAP, low, right, high)
     apart = _as_large_as_fits(exploded(job, stage), room_of(free), job)
     yield ShopSheet(stage, f"{STAGES[stage][1]}: put together and pulled apart",
-                    f"{scale_words(job, one_to)}; pulled apart: {FREE}", (*column, centred(*apart, free)))
+                    scale_words(job, one_to), (*column, centred(*apart, free)))
 
 
 def _parts(job: Job) -> Iterator[ShopSheet]:

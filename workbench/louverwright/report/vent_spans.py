@@ -13,7 +13,7 @@ from .job import Job
 from .picture import ABOVE, BELOW, LEFT, RIGHT, Span
 from .views import View
 
-X, Y = (1.0, 0.0, 0.0), (0.0, 1.0, 0.0)
+Y = (0.0, 1.0, 0.0)
 
 
 def across(points: Iterable[Vec], way: Vec, where: str) -> Span:
@@ -60,30 +60,30 @@ def section_spans(job: Job, side: int) -> list[Span]:
                    at.peak)]
 
 
-def plan_spans(job: Job, stage: str = "") -> list[Span]:
+def plan_spans(job: Job, view: View, stage: str = "") -> list[Span]:
     """From above: the roof over its eaves; of the base its throat, its frame and its cladding."""
     at = job.sizes
     radii = (at.base.inner_r, at.base.frame_r, at.base.width / 2.0)
     shapes = [ring(at, r) for r in radii] if stage == BASE else [eaves(at)]
-    return list(_both_ways(shapes))
+    return list(_both_ways(shapes, view))
 
 
-def level_spans(job: Job) -> list[Span]:
+def level_spans(job: Job, view: View) -> list[Span]:
     """The louver stage cut level: between its panels, over its frame."""
     at = job.sizes
-    return list(_both_ways([ring(at, at.louver.panel_r), ring(at, at.louver.frame_r)]))
+    return list(_both_ways([ring(at, at.louver.panel_r), ring(at, at.louver.frame_r)], view))
 
 
-def framing_spans(job: Job) -> list[Span]:
+def framing_spans(job: Job, view: View) -> list[Span]:
     """The roof's frame from above: over the plate, over the eaves."""
     at = job.sizes
-    return list(_both_ways([ring(at, at.cap.plate_r), eaves(at)]))
+    return list(_both_ways([ring(at, at.cap.plate_r), eaves(at)], view))
 
 
-def _both_ways(shapes: Iterable[list[Vec]]) -> Iterator[Span]:
+def _both_ways(shapes: Iterable[list[Vec]], view: View) -> Iterator[Span]:
     for shape in shapes:
-        yield across(shape, X, BELOW)
-        yield across(shape, Y, RIGHT)
+        yield across(shape, view.right, BELOW)
+        yield across(shape, view.up, RIGHT)
 
 
 def base_spans(job: Job, low: float) -> list[Span]:

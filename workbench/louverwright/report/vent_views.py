@@ -34,14 +34,14 @@ from .views import Segment, View
 Pieces = Sequence[tuple[Part, Piece]]
 
 X, Y, Z = (1.0, 0.0, 0.0), (0.0, 1.0, 0.0), (0.0, 0.0, 1.0)
-#: Along the barn's ridge from its +X end, across it from −Y, from above with +X to the right, and from a corner, each axis alike.
-ALONG, ACROSS, ABOVE = View(Y, Z, X), View(X, Z, (0.0, -1.0, 0.0)), View(X, Y, Z)
+#: Along the barn's ridge from its +X end, across it from −Y, from above with the near side of the first below, and from a corner, each axis alike.
+ALONG, ACROSS, ABOVE = View(Y, Z, X), View(X, Z, (0.0, -1.0, 0.0)), View(Y, (-1.0, 0.0, 0.0), Z)
 _ONE, _HALF = 1.0 / math.sqrt(3.0), 1.0 / math.sqrt(2.0)
 CORNER = View((_HALF, _HALF, 0.0), (-_ONE * _HALF, _ONE * _HALF, 2.0 * _ONE * _HALF), (_ONE, -_ONE, _ONE))
 #: What covers the rafters, and is left off in the framing plan.
 COVERING = ("roof.sheathing", "roof.sheathing.eave")
-#: How far the barn's roof is drawn beyond the vent, as a share of the vent's width.
-ROOF_BEYOND = 0.2
+#: How far the barn's roof is drawn beyond the vent, as a share of half the vent's roof.
+ROOF_BEYOND = 0.08
 
 
 def pieces_of(job: Job, stage: str = "") -> Pieces:
@@ -70,7 +70,7 @@ def vertical_section(job: Job) -> Picture:
 
 def roof_plan(job: Job) -> Picture:
     """The vent from above."""
-    return _seen("plan", "Plan", bodies(pieces_of(job)), ABOVE, plan_spans(job))
+    return _seen("plan", "Plan", bodies(pieces_of(job)), ABOVE, plan_spans(job, ABOVE), barn(job.sizes, ABOVE))
 
 
 def stage_views(job: Job, stage: str) -> tuple[Picture, Picture]:
@@ -81,12 +81,13 @@ def stage_views(job: Job, stage: str) -> tuple[Picture, Picture]:
     side = {BASE: base_spans, LOUVER: louver_spans, ROOF: roof_spans}[stage](job, lowest(whole))
     elevation = _seen(f"{stage}-along", "Elevation along the ridge", whole, ALONG, side)
     if stage == BASE:
-        return elevation, _seen("base-plan", "Plan", whole, ABOVE, plan_spans(job, stage))
+        return elevation, _seen("base-plan", "Plan", whole, ABOVE, plan_spans(job, ABOVE, stage), barn(job.sizes, ABOVE))
     if stage == ROOF:
         bare = bodies((part, piece) for part, piece in own if part.kind.id not in COVERING)
-        return elevation, _seen("roof-plan", "Framing plan, sheathing left off", bare, ABOVE, framing_spans(job))
+        return elevation, _seen("roof-plan", "Framing plan, sheathing left off", bare, ABOVE, framing_spans(job, ABOVE), barn(job.sizes, ABOVE))
     middle = Plane(Z, level_of(job.sizes))
-    return elevation, _cut("louver-plan", "Level section through the panels", own, middle, ABOVE, level_spans(job))
+    return elevation, _cut("louver-plan", "Level section through the panels", own, middle, ABOVE, level_spans(job, ABOVE),
+                           barn(job.sizes, ABOVE))
 
 
 def level_of(at: Sizes) -> float:
@@ -102,7 +103,7 @@ def exploded(job: Job, stage: str) -> Picture:
     lines = visible_edges(pulled, CORNER)
     marks = _marked(own, pulled, CORNER)
     unseen = [part.mark for part in dict.fromkeys(part for part, _ in own) if part.mark not in dict(marks)]
-    caption = f"{STAGES[stage][1]} pulled apart" + (f"; not seen: {', '.join(unseen)}" if unseen else "")
+    caption = f"{STAGES[stage][1]} pulled apart, not to scale" + (f"; not seen: {', '.join(unseen)}" if unseen else "")
     return Picture(f"{stage}-apart", caption, tuple(("edge", segment) for _, segment in lines), marks=marks)
 
 
@@ -112,11 +113,14 @@ def lowest(whole: Iterable[Body]) -> float:
 
 
 def barn(at: Sizes, view: View) -> tuple[tuple[str, Segment], ...]:
-    """The barn's roof beside the vent: its two slopes, or its ridge as a chain line."""
+    """The barn's roof with the vent: its two slopes, or its ridge as a chain line."""
     half = max(abs(dot(at.roof_corner(corner), view.right)) for corner in range(at.plan.sides))
-    reach = half * (1.0 + 2.0 * ROOF_BEYOND)
+    reach = half * (1.0 + ROOF_BEYOND)
     if view is ACROSS:
         return (("centre", ((-reach, 0.0), (reach, 0.0))),)
+    if view is ABOVE:
+        long = (1.0 + ROOF_BEYOND) * max(abs(dot(at.roof_corner(corner), view.up)) for corner in range(at.plan.sides))
+        return (("centre", ((at.roof.ridge, -long), (at.roof.ridge, long))),)
     stops = sorted({-reach, min(max(at.roof.ridge, -reach), reach), reach})
     points = [(y, at.roof.height(y)) for y in stops]
     return tuple(("thin", pair) for pair in zip(points, points[1:], strict=False))
