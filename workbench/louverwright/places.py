@@ -18,6 +18,8 @@ from .core.stock import StockList, StockListError, merged, read_stock_list
 ADDON = Path(__file__).resolve().parents[2]
 RESOURCES = ADDON / "resources"
 ICONS = ADDON / "icons"
+#: Sheets for TechDraw, by their papers' names.
+TEMPLATES = RESOURCES / "templates"
 #: Where FreeCAD finds our texts in other languages.
 TRANSLATIONS = RESOURCES / "translations"
 #: The stock lists that come with the add-on.

@@ -94,8 +94,7 @@ def _stage(job: Job, stage: str) -> Iterator[ShopSheet]:
     reach = max(each.x + each.drawing.width for each in column)
     free = (reach + GAP, low, right, high)
     apart = _as_large_as_fits(exploded(job, stage), room_of(free), job)
-    yield ShopSheet(stage, f"{STAGES[stage][1]}: put together and pulled apart",
-                    scale_words(job, one_to), (*column, centred(*apart, free)))
+    yield ShopSheet(stage, str(STAGES[stage][1]), scale_words(job, one_to), (*column, centred(*apart, free)))
 
 
 def _parts(job: Job) -> Iterator[ShopSheet]:

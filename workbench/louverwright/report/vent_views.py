@@ -101,7 +101,7 @@ def exploded(job: Job, stage: str) -> Picture:
     apart = shifts([outline(part, piece) for part, piece in own], 0.0, 1.0)
     pulled = bodies(own, apart)
     lines = visible_edges(pulled, CORNER)
-    marks = _marked(own, pulled, CORNER)
+    marks = _marked(own, pulled, CORNER, lines)
     unseen = [part.mark for part in dict.fromkeys(part for part, _ in own) if part.mark not in dict(marks)]
     caption = f"{STAGES[stage][1]} pulled apart, not to scale" + (f"; not seen: {', '.join(unseen)}" if unseen else "")
     return Picture(f"{stage}-apart", caption, tuple(("edge", segment) for _, segment in lines), marks=marks)
@@ -141,17 +141,24 @@ def _cut(name: str, caption: str, own: Pieces, plane: Plane, view: View, spans: 
     return Picture(name, caption, seen.lines, wood, seen.spans)
 
 
-def _marked(own: Pieces, whole: Sequence[Body], view: View) -> tuple[tuple[str, Point], ...]:
-    """For each mark a point that is seen of one of its pieces: on the largest face whose middle is seen."""
+def _marked(own: Pieces, whole: Sequence[Body], view: View, lines: Iterable[tuple[str, Segment]]
+            ) -> tuple[tuple[str, Point], ...]:
+    """For each mark a point that is seen of one of its pieces: on the largest face whose middle is seen, else on its longest
+    line."""
     shadows = [shadow for body in whole for cell in body.cells for shadow in [shadow_of(cell, view)] if shadow]
     faces: dict[str, list[tuple[float, Vec]]] = {}
     for (part, _), body in zip(own, whole, strict=True):
         faces.setdefault(part.mark, []).extend(_faces(body, view))
     found = []
+    mark_of = {piece.id: part.mark for part, piece in own}
     for mark, each in faces.items():
         point = _first(sorted(each, reverse=True), lambda p: is_seen(p, view, shadows))
+        own_lines = [segment for name, segment in lines if mark_of[name] == mark]
         if point is not None:
             found.append((mark, view.flat(point)))
+        elif own_lines:
+            (a, b), (c, d) = max(own_lines, key=lambda segment: math.dist(*segment))
+            found.append((mark, ((a + c) / 2.0, (b + d) / 2.0)))
     return tuple(found)
 
 
