@@ -1,5 +1,6 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""Which sizes stand beside which picture: every figure is one of ``job.sizes`` or ``job.figures``, none is measured."""
+"""Which sizes stand beside which picture: sizes and figures of the job, and the pieces' own ends; none is measured
+on the paper."""
 
 from __future__ import annotations
 
@@ -86,20 +87,20 @@ def _both_ways(shapes: Iterable[list[Vec]], view: View) -> Iterator[Span]:
         yield across(shape, view.up, RIGHT)
 
 
-def base_spans(job: Job, low: float) -> list[Span]:
-    """The base: over the cladding, foot, ridge and top."""
+def base_spans(job: Job, low: float, high: float) -> list[Span]:
+    """The base: over the cladding; foot, ridge, top of its frame, and the cladding's edge that laps on."""
     at = job.sizes
-    return [across(ring(at, at.base.width / 2.0), Y, BELOW), *chain(RIGHT, low, 0.0, at.base.top), Span(RIGHT, low, at.base.top)]
+    return [across(ring(at, at.base.width / 2.0), Y, BELOW), *chain(RIGHT, low, 0.0, at.base.top, high), Span(RIGHT, low, high)]
 
 
-def louver_spans(job: Job, low: float) -> list[Span]:
+def louver_spans(job: Job, low: float, high: float) -> list[Span]:
     """The louver stage: over its frame; what drops into the base, rails, top."""
     at = job.sizes
     return [across(ring(at, at.louver.frame_r), Y, BELOW),
-            *chain(RIGHT, low, at.louver.rail_top, at.louver.rail_under, at.louver.top), Span(RIGHT, low, at.louver.top)]
+            *chain(RIGHT, low, at.base.top, at.louver.rail_top, at.louver.rail_under, at.louver.top), Span(RIGHT, low, high)]
 
 
-def roof_spans(job: Job, low: float) -> list[Span]:
+def roof_spans(job: Job, low: float, high: float) -> list[Span]:
     """The roof stage: over the eaves; its lowest edge, plate and top."""
-    at, top = job.sizes, job.figures["overall_height"]
-    return [across(eaves(at), Y, BELOW), *chain(RIGHT, low, at.cap.plate_top, top), Span(RIGHT, low, top)]
+    at = job.sizes
+    return [across(eaves(at), Y, BELOW), *chain(RIGHT, low, at.cap.plate_top, high), Span(RIGHT, low, high)]

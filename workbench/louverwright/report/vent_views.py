@@ -52,7 +52,7 @@ def pieces_of(job: Job, stage: str = "") -> Pieces:
 def elevations(job: Job) -> tuple[Picture, Picture]:
     """The whole vent along the barn's ridge and across it, with the barn's roof."""
     whole = bodies(pieces_of(job))
-    low = lowest(whole)
+    low, _ = heights(whole)
     return (_seen("along", "Elevation along the ridge", whole, ALONG, vent_spans(job, ALONG, low), barn(job.sizes, ALONG)),
             _seen("across", "Elevation across the ridge", whole, ACROSS, vent_spans(job, ACROSS, low), barn(job.sizes, ACROSS)))
 
@@ -78,7 +78,7 @@ def stage_views(job: Job, stage: str) -> tuple[Picture, Picture]:
     the roof."""
     own = pieces_of(job, stage)
     whole = bodies(own)
-    side = {BASE: base_spans, LOUVER: louver_spans, ROOF: roof_spans}[stage](job, lowest(whole))
+    side = {BASE: base_spans, LOUVER: louver_spans, ROOF: roof_spans}[stage](job, *heights(whole))
     elevation = _seen(f"{stage}-along", "Elevation along the ridge", whole, ALONG, side)
     if stage == BASE:
         return elevation, _seen("base-plan", "Plan", whole, ABOVE, plan_spans(job, ABOVE, stage), barn(job.sizes, ABOVE))
@@ -107,9 +107,10 @@ def exploded(job: Job, stage: str) -> Picture:
     return Picture(f"{stage}-apart", caption, tuple(("edge", segment) for _, segment in lines), marks=marks)
 
 
-def lowest(whole: Iterable[Body]) -> float:
-    """The lowest point of bodies (mm above the ridge)."""
-    return min(p[2] for body in whole for edge in body.edges for p in (edge.start, edge.stop))
+def heights(whole: Iterable[Body]) -> tuple[float, float]:
+    """The lowest and the highest point of bodies (mm above the ridge)."""
+    reach = [p[2] for body in whole for edge in body.edges for p in (edge.start, edge.stop)]
+    return min(reach), max(reach)
 
 
 def barn(at: Sizes, view: View) -> tuple[tuple[str, Segment], ...]:
