@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, replace
-from typing import Any
 
 import FreeCAD
 
@@ -144,13 +143,14 @@ def symbol_of(drawing: Drawing) -> tuple[Drawing, str]:
 
 def _emptied(page: FreeCAD.DocumentObject) -> bool:
     """Takes our pictures off a page that the model has no sheet for; the page itself too where nothing else is on it."""
-    document: Any = page.Document
+    document = page.Document
     for view in [view for view in page.Views if PICTURE in view.PropertiesList]:
         document.removeObject(view.Name)
     if page.Views:
         return False
-    template = page.Template
+    template = page.Template.Name if page.Template else ""
     document.removeObject(page.Name)
-    if template is not None and document.getObject(template.Name) is not None:
-        document.removeObject(template.Name)
+    # Some FreeCADs take a page's template away with it.
+    if document.getObject(template):
+        document.removeObject(template)
     return True
