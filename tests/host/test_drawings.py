@@ -202,7 +202,7 @@ def test_larger_paper_takes_the_pages_along_and_what_the_user_added_stays(vent) 
     copy = Path(FreeCAD.ActiveDocument.TransientDir) / "own.svg"
     shutil.copy(own, copy)
     pages["louver"].Template.Template = str(copy)
-    last = pages[max(pages, key=lambda name: (len(name), name))]
+    last = pages[max((name for name in pages if name.startswith("parts")), key=lambda name: int(name.split("-")[1]))]
     note = vent.Document.addObject("TechDraw::DrawViewAnnotation", "Note")
     last.addView(note)
     done, _ = refresh(vent, LargeDrawings=True)
@@ -210,7 +210,7 @@ def test_larger_paper_takes_the_pages_along_and_what_the_user_added_stays(vent) 
     assert float(pages["base"].Template.Width) == pytest.approx(420.0)
     assert pages["louver"].Template.Template == str(copy)
     assert dict(pages["louver"].Template.EditableTexts)["Paper"] == "A3"
-    assert last.Views == [note]
+    assert last.Views == [note] and dict(last.Template.EditableTexts)["Number"] == "–"
     assert len(pages_of(vent)) == len(pages) - done.removed
 
 

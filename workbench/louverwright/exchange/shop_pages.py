@@ -29,6 +29,9 @@ PIXELS = 3.78
 #: A picture that is further from where it was put (mm) was moved by the user.
 MOVED = 0.01
 
+#: The title block of a page that is kept for what the user has on it, though the model has no such sheet any more.
+NO_SHEET = {"Sheet": "no longer in the set", "Scale": "–", "Number": "–"}
+
 
 @dataclass(frozen=True)
 class Refreshed:
@@ -147,6 +150,8 @@ def _emptied(page: FreeCAD.DocumentObject) -> bool:
     for view in [view for view in page.Views if PICTURE in view.PropertiesList]:
         document.removeObject(view.Name)
     if page.Views:
+        texts = dict(page.Template.EditableTexts)
+        page.Template.EditableTexts = {**texts, **{name: text for name, text in NO_SHEET.items() if name in texts}}
         return False
     template = page.Template.Name if page.Template else ""
     document.removeObject(page.Name)
