@@ -114,7 +114,7 @@ def test_the_kernel_sees_the_same_lines(stage: str) -> None:
 # ---- on paper
 
 POINT = 25.4 / 72.0
-LINE = re.compile(r'<path [^>]*?stroke-width:([0-9.]+);[^>]*? d="([^"]+)" transform="matrix\(([^)]+)\)"')
+PATH, DATA, MATRIX = re.compile(r"<path [^>]*stroke-width[^>]*>"), re.compile(r' d="([^"]+)"'), re.compile(r"matrix\(([^)]+)\)")
 
 
 @pytest.mark.skipif(shutil.which("pdftocairo") is None, reason="pdftocairo is not there")
@@ -123,18 +123,15 @@ def test_lines_are_where_the_scale_has_them(tmp_path) -> None:
     pdf, = write_drawings(job, tmp_path)
     subprocess.run(["pdftocairo", "-svg", "-f", "1", "-l", "1", str(pdf), str(tmp_path / "1.svg")], check=True)
     found = []
-    for _, path, matrix in LINE.findall((tmp_path / "1.svg").read_text(encoding="utf-8")):
-        a, b, c, d, e, f = map(float, matrix.split(","))
-        numbers = [float(each) for each in re.findall(r"-?[0-9.]+", path)]
+    for path in PATH.findall((tmp_path / "1.svg").read_text(encoding="utf-8")):
+        a, b, c, d, e, f = map(float, re.split("[ ,]+", MATRIX.search(path)[1]))
+        numbers = [float(each) for each in re.findall(r"-?[0-9.]+", DATA.search(path)[1])]
         found += [((a * x + c * y + e) * POINT, (b * x + d * y + f) * POINT)
                   for x, y in zip(numbers[::2], numbers[1::2], strict=True)]
     page = shop_drawings(job).sheets[0].drawing
     wanted = [(x, page.height - y) for part in primitives(page) if isinstance(part, Stroke) for x, y in part.points]
     assert len(wanted) > 200
     assert max(min(math.dist(p, q) for q in found) for p in wanted) < RIGHT
-    placed = shop_sheets(job)[0].pictures[0]
-    eaves = [x for x, _ in wanted if placed.x < x < placed.x + placed.drawing.width]
-    assert max(eaves) > min(eaves)
 
 
 # ---- pages

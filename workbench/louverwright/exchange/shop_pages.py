@@ -12,6 +12,7 @@ from dataclasses import dataclass, replace
 
 import FreeCAD
 
+from ..features.generations import count_pixels
 from ..features.language import tr
 from ..features.model import owned_by
 from ..places import TEMPLATES
@@ -122,6 +123,7 @@ def _new_view(page: FreeCAD.DocumentObject, name: str) -> FreeCAD.DocumentObject
 def _put(view: FreeCAD.DocumentObject, placed: Placed) -> None:
     """Gives a view its picture, and its place unless the user moved it; places are of the picture's middle."""
     padded, symbol = symbol_of(placed.drawing)
+    count_pixels(view)
     x, y = placed.x + padded.width / 2.0, placed.y + padded.height / 2.0
     if view.Symbol != symbol:
         view.Symbol = symbol

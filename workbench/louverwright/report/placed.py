@@ -4,7 +4,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from .drawing import Drawing
 
@@ -35,7 +35,8 @@ def centred(name: str, drawing: Drawing, box: Box) -> Placed:
 def in_row(each: Sequence[Named], box: Box, gap: float, level: bool = False) -> tuple[Placed, ...] | None:
     """Drawings side by side, the room that is left shared out; None where they find no room.
 
-    Their lower sides are level, or with ``level`` their own zero heights.
+    Their lower sides are level, or with ``level`` their own zero heights.  All come out equally high, with their middles in
+    line: TechDraw would draw them to each other's middles where those are nearly in line.
     """
     width, height = room_of(box)
     lows = [drawing.y0 if level else 0.0 for _, drawing in each]
@@ -43,25 +44,26 @@ def in_row(each: Sequence[Named], box: Box, gap: float, level: bool = False) -> 
     spare = width - sum(drawing.width for _, drawing in each)
     if spare < gap * (len(each) - 1) or tall > height:
         return None
-    x, foot, between = box[0], box[1] + (height - tall) / 2.0 - min(lows), spare / (len(each) + 1)
+    x, y, between = box[0], box[1] + (height - tall) / 2.0, spare / (len(each) + 1)
     placed = []
     for low, (name, drawing) in zip(lows, each, strict=True):
         x += between
-        placed.append(Placed(name, drawing, x, foot + low))
+        placed.append(Placed(name, replace(drawing, y0=drawing.y0 - low + min(lows), height=tall), x, y))
         x += drawing.width
     return tuple(placed)
 
 
 def in_column(each: Sequence[Named], box: Box, gap: float) -> tuple[Placed, ...] | None:
-    """Drawings one below the other, their own middles (x = 0) in line; None where they find no room."""
+    """Drawings one below the other, their own zeros in line, equally wide; None where they find no room."""
     width, height = room_of(box)
     left = min(drawing.x0 for _, drawing in each)
     spare = height - sum(drawing.height for _, drawing in each)
-    if spare < gap * (len(each) - 1) or max(drawing.x0 + drawing.width for _, drawing in each) - left > width:
+    wide = max(drawing.x0 + drawing.width for _, drawing in each) - left
+    if spare < gap * (len(each) - 1) or wide > width:
         return None
     y, between = box[3], spare / (len(each) + 1)
     placed = []
     for name, drawing in each:
         y -= between + drawing.height
-        placed.append(Placed(name, drawing, box[0] + drawing.x0 - left, y))
+        placed.append(Placed(name, replace(drawing, x0=left, width=wide), box[0], y))
     return tuple(placed)
