@@ -113,8 +113,8 @@ def _new_view(page: FreeCAD.DocumentObject, name: str) -> FreeCAD.DocumentObject
     view.Scale = 1.0
     view.addProperty("App::PropertyString", PICTURE, "Louverwright", tr("Which of the sheet's pictures this is."), 0, True)
     for place in (PUT_X, PUT_Y):
-        view.addProperty("App::PropertyFloat", place, "Louverwright", tr("Where the picture was put, to tell whether you moved it."),
-                         0, True, True)
+        view.addProperty("App::PropertyFloat", place, "Louverwright",
+                         tr("Where the picture was put, to tell whether you moved it."), 0, True, True)
         setattr(view, place, math.nan)
     setattr(view, PICTURE, name)
     return view

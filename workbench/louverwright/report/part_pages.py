@@ -50,12 +50,13 @@ def _title(sheet: PartSheet, job: Job) -> str:
 
 
 def _lines(sheet: PartSheet, letters: int) -> Iterator[str]:
-    """Blank, then each cut and joint with its angle or size and where it is marked, in lines of so many letters."""
+    """Blank, then each cut and joint with its angle or size, how the piece lies (left and right mean nothing without), and
+    where it is marked, in lines of so many letters."""
     yield from wrap(f"Blank {sheet.blank}", letters)
-    rows = [(row.title, row.set_to, row.mark_at) for row in sheet.cuts]
-    rows += [(row.name, row.size, f"{row.face}: {row.position}") for row in sheet.joints]
-    for number, (what, angle, where) in enumerate(rows, 1):
-        text = f"{number}  {what}: " + "; ".join(each for each in (angle, where) if each)
+    rows = [(row.title, row.set_to, row.lay, row.mark_at) for row in sheet.cuts]
+    rows += [(row.name, row.size, row.face, row.position) for row in sheet.joints]
+    for number, (what, *told) in enumerate(rows, 1):
+        text = f"{number}  {what}: " + "; ".join(each for each in told if each)
         yield from wrap(text, letters, subsequent_indent="    ")
     for advice in sheet.advice:
         yield from wrap(advice, letters)

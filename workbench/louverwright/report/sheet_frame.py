@@ -17,6 +17,8 @@ MARGIN, BLOCK = 8.0, 13.0
 #: Between the frame and what is drawn in it (mm).
 INSET = 3.0
 HEADING, VALUE = 5.0, 9.0
+#: The name space of what TechDraw reads in a template.
+FREECAD = "http://www.freecadweb.org/wiki/index.php?title=Svg_Namespace"
 
 
 @dataclass(frozen=True)
@@ -77,7 +79,7 @@ def template_svg(paper: str) -> str:
     width, height = lying(paper)
     drawing = Drawing(width, height, tuple(frame(paper)), description="Frame and title block of a shop drawing.")
     svg = to_svg(drawing, "louverwright", f"Shop drawing, {paper}")
-    svg = svg.replace("<svg ", '<svg version="1.1" xmlns:freecad="http://www.freecadweb.org/wiki/index.php?title=Svg_Namespace" ', 1)
+    svg = svg.replace("<svg ", f'<svg version="1.1" xmlns:freecad="{FREECAD}" ', 1)
     texts = "\n".join(
         f'<text x="{number(x + 1.2)}" y="{number(height - MARGIN - 3.2)}" font-size="{number(0.75 * VALUE * POINT_MM)}" '
         f'font-family="DejaVu Sans, sans-serif" fill="#000000" freecad:editable="{field.name}"><tspan>{escape(field.heading)}'

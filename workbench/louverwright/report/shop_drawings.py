@@ -8,14 +8,14 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from functools import lru_cache
+from functools import lru_cache, partial
 
 from ..core.kinds import STAGES
 from .drawing import Drawing
 from .job import Job
 from .part_pages import part_pages
 from .picture import Picture, drawn
-from .placed import Placed, centred, in_column, in_row, room_of
+from .placed import Named, Placed, centred, in_column, in_row, room_of
 from .sheet_frame import filled, frame, room
 from .sheets import LARGER, Sheet, SheetSet, lying
 from .vent_views import elevations, exploded, pieces_of, roof_plan, stage_views, vertical_section
@@ -28,6 +28,8 @@ GAP = 6.0
 #: The share of a stage's sheet that its elevation and plan take at most.
 ASSEMBLED = 0.46
 FREE = "not to scale"
+#: Places drawings; None where they find no room.
+Place = Callable[[Sequence[Named]], tuple[Placed, ...] | None]
 UNITS = {"mm": "millimetres", "in": "inches", "ft-in": "feet, inches"}
 
 
@@ -69,17 +71,18 @@ def whole(job: Job, sheet: ShopSheet, number: int) -> Drawing:
 
 def title_values(job: Job, sheet: ShopSheet, number: int) -> dict[str, str]:
     """What the title block says, by the names of its fields."""
-    return {"Vent": job.title, "Sheet": sheet.title, "Scale": sheet.scale, "Units": UNITS[job.writer.style.system], "Paper": paper_of(job),
-            "Model": f"{job.fingerprint} · {job.revision}", "Number": f"{number} of {len(shop_sheets(job))}"}
+    return {"Vent": job.title, "Sheet": sheet.title, "Scale": sheet.scale, "Units": UNITS[job.writer.style.system],
+            "Paper": paper_of(job), "Model": f"{job.fingerprint} · {job.revision}", "Number": f"{number} of {len(shop_sheets(job))}"}
 
 
 def _arrangement(job: Job) -> Iterator[ShopSheet]:
     if not pieces_of(job):
         return
-    for name, title, pictures in (("arrangement", "General arrangement: elevations", elevations(job)),
-                                  ("arrangement-2", "General arrangement: section, plan",
-                                   (vertical_section(job), roof_plan(job)))):
-        one_to, drawings = _largest(job, pictures, lambda each, level=name == "arrangement": in_row(each, room(paper_of(job)), GAP, level))
+    box = room(paper_of(job))
+    for name, title, pictures, level in (
+            ("arrangement", "General arrangement: elevations", elevations(job), True),
+            ("arrangement-2", "General arrangement: section, plan", (vertical_section(job), roof_plan(job)), False)):
+        one_to, drawings = _largest(job, pictures, partial(in_row, box=box, gap=GAP, level=level))
         yield ShopSheet(name, title, scale_words(job, one_to), drawings)
 
 
@@ -90,7 +93,7 @@ def _stage(job: Job, stage: str) -> Iterator[ShopSheet]:
     left, low, right, high = room(paper_of(job))
     views = stage_views(job, stage)
     edge = left + ASSEMBLED * (right - left)
-    one_to, column = _largest(job, views, lambda each: in_column(each, (left, low, edge, high), GAP))
+    one_to, column = _largest(job, views, partial(in_column, box=(left, low, edge, high), gap=GAP))
     reach = max(each.x + each.drawing.width for each in column)
     free = (reach + GAP, low, right, high)
     apart = _as_large_as_fits(exploded(job, stage), room_of(free), job)
@@ -99,11 +102,12 @@ def _stage(job: Job, stage: str) -> Iterator[ShopSheet]:
 
 def _parts(job: Job) -> Iterator[ShopSheet]:
     for number, page in enumerate(part_pages(job, room(paper_of(job))), 1):
-        yield ShopSheet(f"parts-{number}", f"Parts {page[0].name} to {page[-1].name}", FREE, tuple(page))
+        first, last = page[0].name, page[-1].name
+        title = f"Parts {first} to {last}" if len(page) > 1 else f"Part {first}"
+        yield ShopSheet(f"parts-{number}", title, FREE, tuple(page))
 
 
-def _largest(job: Job, pictures: Sequence[Picture], place: Callable[[Sequence[tuple[str, Drawing]]], tuple[Placed, ...] | None]
-             ) -> tuple[float, tuple[Placed, ...]]:
+def _largest(job: Job, pictures: Sequence[Picture], place: Place) -> tuple[float, tuple[Placed, ...]]:
     """The largest scale at which pictures find room, and where they are placed.  Raises ValueError where none will do."""
     for one_to in SCALES[job.writer.style.system == "mm"]:
         found = place([(each.name, _to_scale(each, one_to, job)) for each in pictures])

@@ -90,7 +90,8 @@ def _both_ways(shapes: Iterable[list[Vec]], view: View) -> Iterator[Span]:
 def base_spans(job: Job, low: float, high: float) -> list[Span]:
     """The base: over the cladding; foot, ridge, top of its frame, and the cladding's edge that laps on."""
     at = job.sizes
-    return [across(ring(at, at.base.width / 2.0), Y, BELOW), *chain(RIGHT, low, 0.0, at.base.top, high), Span(RIGHT, low, high)]
+    return [across(ring(at, at.base.width / 2.0), Y, BELOW), *chain(RIGHT, low, 0.0, at.base.top, high),
+            Span(RIGHT, low, high)]
 
 
 def louver_spans(job: Job, low: float, high: float) -> list[Span]:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterable, Sequence
+from itertools import pairwise
 
 from ..core.apart import shifts
 from ..core.assembly import Part, Piece
@@ -34,7 +35,8 @@ from .views import Segment, View
 Pieces = Sequence[tuple[Part, Piece]]
 
 X, Y, Z = (1.0, 0.0, 0.0), (0.0, 1.0, 0.0), (0.0, 0.0, 1.0)
-#: Along the barn's ridge from its +X end, across it from −Y, from above with the near side of the first below, and from a corner, each axis alike.
+#: Along the barn's ridge from its +X end, across it from −Y, from above with the near side of the first below, and from a
+#: corner, each axis alike.
 ALONG, ACROSS, ABOVE = View(Y, Z, X), View(X, Z, (0.0, -1.0, 0.0)), View(Y, (-1.0, 0.0, 0.0), Z)
 _ONE, _HALF = 1.0 / math.sqrt(3.0), 1.0 / math.sqrt(2.0)
 CORNER = View((_HALF, _HALF, 0.0), (-_ONE * _HALF, _ONE * _HALF, 2.0 * _ONE * _HALF), (_ONE, -_ONE, _ONE))
@@ -53,8 +55,9 @@ def elevations(job: Job) -> tuple[Picture, Picture]:
     """The whole vent along the barn's ridge and across it, with the barn's roof."""
     whole = bodies(pieces_of(job))
     low, _ = heights(whole)
-    return (_seen("along", "Elevation along the ridge", whole, ALONG, vent_spans(job, ALONG, low), barn(job.sizes, ALONG)),
-            _seen("across", "Elevation across the ridge", whole, ACROSS, vent_spans(job, ACROSS, low), barn(job.sizes, ACROSS)))
+    along, across = ((vent_spans(job, view, low), barn(job.sizes, view)) for view in (ALONG, ACROSS))
+    return (_seen("along", "Elevation along the ridge", whole, ALONG, *along),
+            _seen("across", "Elevation across the ridge", whole, ACROSS, *across))
 
 
 def vertical_section(job: Job) -> Picture:
@@ -84,7 +87,8 @@ def stage_views(job: Job, stage: str) -> tuple[Picture, Picture]:
         return elevation, _seen("base-plan", "Plan", whole, ABOVE, plan_spans(job, ABOVE, stage), barn(job.sizes, ABOVE))
     if stage == ROOF:
         bare = bodies((part, piece) for part, piece in own if part.kind.id not in COVERING)
-        return elevation, _seen("roof-plan", "Framing plan, sheathing left off", bare, ABOVE, framing_spans(job, ABOVE), barn(job.sizes, ABOVE))
+        return elevation, _seen("roof-plan", "Framing plan, sheathing left off", bare, ABOVE, framing_spans(job, ABOVE),
+                                barn(job.sizes, ABOVE))
     middle = Plane(Z, level_of(job.sizes))
     return elevation, _cut("louver-plan", "Level section through the panels", own, middle, ABOVE, level_spans(job, ABOVE),
                            barn(job.sizes, ABOVE))
@@ -124,7 +128,7 @@ def barn(at: Sizes, view: View) -> tuple[tuple[str, Segment], ...]:
         return (("centre", ((at.roof.ridge, -long), (at.roof.ridge, long))),)
     stops = sorted({-reach, min(max(at.roof.ridge, -reach), reach), reach})
     points = [(y, at.roof.height(y)) for y in stops]
-    return tuple(("thin", pair) for pair in zip(points, points[1:], strict=False))
+    return tuple(("thin", pair) for pair in pairwise(points))
 
 
 def _seen(name: str, caption: str, whole: Sequence[Body], view: View, spans: Iterable[Span],
