@@ -23,7 +23,7 @@ from louverwright.report.hidden_lines import visible_edges
 from louverwright.report.lettering import crosses, overlap, text_box
 from louverwright.report.picture import DOT, balloons, drawn
 from louverwright.report.sheet_frame import room, template_svg
-from louverwright.report.sheets import PAPERS, lying
+from louverwright.report.sheets import SHEETS, lying
 from louverwright.report.shop_drawings import shop_drawings, shop_sheets
 from louverwright.report.strokes import Letters, Stroke, extent, primitives
 from louverwright.report.vent_views import (
@@ -242,7 +242,7 @@ def test_larger_paper_is_of_the_same_standard() -> None:
     assert len(printed.sheets) < len(shop_drawings(job).sheets)
 
 
-@pytest.mark.parametrize("paper", PAPERS)
+@pytest.mark.parametrize("paper", SHEETS)
 def test_the_templates_that_are_shipped_are_those_that_are_drawn(paper: str) -> None:
     assert (ROOT / "resources" / "templates" / f"{paper}.svg").read_text(encoding="utf-8") == template_svg(paper)
 

@@ -72,7 +72,8 @@ def whole(job: Job, sheet: ShopSheet, number: int) -> Drawing:
 def title_values(job: Job, sheet: ShopSheet, number: int) -> dict[str, str]:
     """What the title block says, by the names of its fields."""
     return {"Vent": job.title, "Sheet": sheet.title, "Scale": sheet.scale, "Units": UNITS[job.writer.style.system],
-            "Paper": paper_of(job), "Model": f"{job.fingerprint} · {job.revision}", "Number": f"{number} of {len(shop_sheets(job))}"}
+            "Paper": paper_of(job), "Model": f"{job.fingerprint} · {job.revision}",
+            "Number": f"{number} of {len(shop_sheets(job))}"}
 
 
 def _arrangement(job: Job) -> Iterator[ShopSheet]:
