@@ -10,6 +10,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
+from ..report.bench import bench_report
 from ..report.job import Job
 from ..report.lift import lift_report
 from ..report.page import Report
@@ -37,6 +38,8 @@ def pages(name: str, make: Callable[[Job], Report]) -> Callable[[Job, Path], lis
 SETS = (
     PaperSet("cuts", "the cut report: every part, its cuts and joints, set-ups for the saw", write_papers),
     PaperSet("drawings", "shop drawings: general arrangement, a sheet a stage, sheets of parts", write_drawings),
+    PaperSet("bench", "the bench sheet: dados and story sticks, laps, rips by stock, holes, test pairs, order of cuts",
+             pages("bench", bench_report)),
     PaperSet("templates", "full-size templates to print and glue, and each as a DXF file", write_templates),
     PaperSet("lift", "the lift plan: weights, centres, people, slings, wind", pages("lift-plan", lift_report)),
     PaperSet("checks", "the checks: dry fit, rain, air, movement of the wood, what errors at the saw do", write_checks),
