@@ -110,7 +110,10 @@ def _parts(job: Job) -> Iterator[ShopSheet]:
 
 def _largest(job: Job, pictures: Sequence[Picture], place: Place) -> tuple[float, tuple[Placed, ...]]:
     """The largest scale at which pictures find room, and where they are placed.  Raises ValueError where none will do."""
+    size = room_of(room(paper_of(job)))
     for one_to in SCALES[job.writer.style.system == "mm"]:
+        if any(long > one_to * free for each in pictures for long, free in zip(room_of(each.box), size, strict=True)):
+            continue
         found = place([(each.name, _to_scale(each, one_to, job)) for each in pictures])
         if found:
             return one_to, found
@@ -123,8 +126,9 @@ def _to_scale(picture: Picture, one_to: float, job: Job) -> Drawing:
 
 def _as_large_as_fits(picture: Picture, size: tuple[float, float], job: Job) -> tuple[str, Drawing]:
     """The picture at whatever scale fills the room (mm): what stands round it keeps its size."""
-    low, high = 1e-4, 1.0
-    for _ in range(24):
+    high = min(free / long for long, free in zip(room_of(picture.box), size, strict=True))
+    low = high / 20.0
+    for _ in range(10):
         middle = (low * high) ** 0.5
         tried = drawn(picture, middle, job.writer.bare)
         low, high = (middle, high) if tried.width <= size[0] and tried.height <= size[1] else (low, middle)
