@@ -72,7 +72,7 @@ class Driven:
 
     ``through`` is the wood before the seam along it from under the head, ``hold`` what of it lies beyond, ``counterbore`` how
     deep its head lies under the face, and ``slant`` the angle between it and the seam's normal, ``lean`` that between it and
-    the normal of the face it starts from (degrees).
+    the normal of the face it starts from (degrees); ``back`` tells that it goes through the second piece into the first.
     """
 
     head: Vec
@@ -84,6 +84,12 @@ class Driven:
     counterbore: float
     slant: float
     lean: float
+    back: bool = False
+
+    @property
+    def seam(self) -> Vec:
+        """Where it leaves the piece that it goes through."""
+        return add(self.head, scale(self.way, self.through))
 
     @property
     def tip(self) -> Vec:
@@ -225,7 +231,7 @@ def _driven(row: Fixing, seam: Seam, pieces: tuple[str, str], place: tuple[float
         for point in _points(seam.main, place):
             for axis, back in _axes(way, seam, pieces, board, number):
                 ordered = pieces[::-1] if back else pieces
-                driven = _along(row, point, axis, seam, ordered, stood, board)
+                driven = _along(row, point, axis, seam, ordered, back, stood, board)
                 if driven is None or not _clear(driven, pieces, board):
                     continue
                 met = "" if row.fastener == NAIL else unreachable(driven, stood, board.driver)
@@ -264,7 +270,7 @@ def _axes(way: str, seam: Seam, pieces: tuple[str, str], board: _Board, number: 
                 yield add(scale(normal, math.cos(a)), scale(side, sense * math.sin(a))), back
 
 
-def _along(row: Fixing, point: Vec, axis: Vec, seam: Seam, pieces: tuple[str, str], stood: Sequence[Body],
+def _along(row: Fixing, point: Vec, axis: Vec, seam: Seam, pieces: tuple[str, str], back: bool, stood: Sequence[Body],
            board: _Board) -> Driven | None:
     """A screw along an axis through a point of the seam; None where there is no wood for one."""
     away = scale(axis, -1.0)
@@ -288,7 +294,8 @@ def _along(row: Fixing, point: Vec, axis: Vec, seam: Seam, pieces: tuple[str, st
         return None
     shank = next(shank for most, shank in NAIL_SHANKS if size <= most) if row.fastener == NAIL else screw
     lean = _lean(sub(at_seam, scale(axis, through)), axis, board.by_id[pieces[0]])
-    return Driven(sub(at_seam, scale(axis, under)), axis, size, shank, under, size - under - gap, deep, slant, lean)
+    return Driven(sub(at_seam, scale(axis, under)), axis, size, shank, under, size - under - gap, deep, slant, lean,
+                  back)
 
 
 def stretches_from(body: Body, start: Vec, way: Vec) -> bool:

@@ -174,7 +174,7 @@ FIXINGS: tuple[Fixing, ...] = (
     Fixing("roof.gable.apron", "roof.plate", spacing=254.0, light=True, plugged=True, own_side=True, words="glued"),
     _none("roof.gable.apron", "roof", _BY_ITS_OWN),
     Fixing("roof.gable.stile", "roof.common", light=True, words="up into the rafter"),
-    Fixing("roof.gable.stile", "roof.gable.slat", light=True, words="before the stile is in: see its marks"),
+    _none("roof.gable.stile", "roof.gable.slat", "screws through the stile before it is in, by its marks in the cut report"),
     Fixing("roof.gable.stile", "roof.gable.sill", light=True, least=1),
     Fixing("roof.gable.peak", "roof.gable.stile", NAIL, light=True),
     Fixing("roof.gable.screen", "roof.gable.stile roof.gable.sill", STAPLE, spacing=50.0),

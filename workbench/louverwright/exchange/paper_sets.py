@@ -10,6 +10,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
+from ..report.assembly_book import assembly_book
 from ..report.bench import bench_report
 from ..report.job import Job
 from ..report.lift import lift_report
@@ -39,6 +40,8 @@ SETS = (
     PaperSet("bench", "the bench sheet: dados and story sticks, laps, rips by stock, holes, test pairs, order of cuts",
              pages("bench", bench_report)),
     PaperSet("templates", "full-size templates to print and glue, and each as a DXF file", write_templates),
+    PaperSet("assembly", "the assembly book: steps with pictures, fastening plan, bench blocks, fixing to the roof",
+             pages("assembly-book", assembly_book)),
     PaperSet("lift", "the lift plan: weights, centres, people, slings, wind", pages("lift-plan", lift_report)),
     PaperSet("checks", "the checks: dry fit, rain, air, movement of the wood, what errors at the saw do", write_checks),
 )
