@@ -46,7 +46,7 @@ MOST_THROUGH = 64.0
 #: Angles between a slanted screw and the seam's normal that are tried (degrees; 30° is the toe-nail's, common practice).
 SLANTS = (30.0, 45.0, 20.0, 60.0)
 #: A plugged head lies so deep (mm) in stock of at least so much (mm); the plug's diameter (mm; 3/8 in).
-COUNTERBORE, COUNTERBORED_FROM, PLUG = 6.0, 15.0, 9.5
+COUNTERBORE, COUNTERBORED_FROM, PLUG = 6.35, 15.0, 9.525
 #: No screw comes nearer than this to a bore for the mast, nor its axis to another's (mm).
 MAST_KEEP_OUT, APART = 6.0, 6.0
 #: Screws through stock up to so thick have this diameter (mm): No. 6, 8 and 10.
@@ -94,7 +94,8 @@ _CLEAR = "stays clear of it"
 #: The first row that fits a joint's two kinds holds, whichever of the two it names first.
 FIXINGS: tuple[Fixing, ...] = (
     # ---- base
-    Fixing("base.rail.top", "base.leg", pattern=LAP, light=True, words="glued"),
+    Fixing("base.rail.top", "base.leg", pattern=LAP, light=True, own_side=True, words="glued"),
+    _none("base.rail.top", "base.leg", "glued at the corner, drawn up by the legs' screws"),
     Fixing("base.rail.bottom", "base.leg", ways=(STRAIGHT, SLANT, BACK, SLANT_BACK)),
     Fixing("base.leg", "base.leg", spacing=250.0, words="at the corner"),
     _none("base.rail.top", "base.rail.top", "drawn up by the legs' screws"),
@@ -116,7 +117,8 @@ FIXINGS: tuple[Fixing, ...] = (
            own_side=True, light=True, words="stage joint: sideways through the apron into the rail"),
     _none("roof", "louver", "stage joint: the stages stand on each other"),
     # ---- louver stage
-    Fixing("louver.rail", "louver.post", pattern=LAP, light=True, words="glued"),
+    Fixing("louver.rail", "louver.post", pattern=LAP, light=True, own_side=True, words="glued"),
+    _none("louver.rail", "louver.post", "glued at the corner, drawn up by the posts' screws"),
     Fixing("louver.post", "louver.post", spacing=250.0, words="at the corner"),
     _none("louver.rail", "louver.rail", "drawn up by the posts' screws"),
     Fixing("louver.bed", "louver.rail.bottom", light=True, words="glued"),

@@ -16,6 +16,7 @@ from ..report.job import Job
 from ..report.lift import lift_report
 from ..report.page import Report
 from .checks_papers import write_checks
+from .labels import write_labels
 from .papers import write_pages, write_papers
 from .templates import write_templates
 
@@ -40,6 +41,7 @@ SETS = (
     PaperSet("bench", "the bench sheet: dados and story sticks, laps, rips by stock, holes, test pairs, order of cuts",
              pages("bench", bench_report)),
     PaperSet("templates", "full-size templates to print and glue, and each as a DXF file", write_templates),
+    PaperSet("labels", "labels to cut out, one a piece: mark, name, stage, hand, face, up, edge to the gauge", write_labels),
     PaperSet("assembly", "the assembly book: steps with pictures, fastening plan, bench blocks, fixing to the roof",
              pages("assembly-book", assembly_book)),
     PaperSet("lift", "the lift plan: weights, centres, people, slings, wind", pages("lift-plan", lift_report)),

@@ -14,15 +14,15 @@ from ..core.steps import Step, order_of
 from .assembly_words import CAUTIONS, DRY_FIT, WORDS
 from .document import report_of
 from .fastening_words import COLUMNS, drill_rows, plan_of, rows, size_text, unheld
-from .finish import bare_text
+from .finish import finish_text
 from .job import Job
 from .page import Block, Bullets, Column, Figure, Heading, PageBreak, Pairs, Para, Report, Row, Table, Together
 from .picture import picture
 from .place_words import part_name
-from .roof_fixing import roof_chapter
+from .roof_fixing import AT_ROOF, roof_chapter
 
 #: Room for a step's picture (mm on paper).
-ROOM = (72.0, 66.0)
+ROOM = (70.0, 54.0)
 
 
 def assembly_book(job: Job) -> Report:
@@ -89,10 +89,11 @@ def _closing(job: Job) -> Mapping[int, list[Fastened]]:
 
 def _step(job: Job, step: Step, number: int, there: list[str], joints: list[Fastened]) -> Together:
     words = WORDS[step.rule.key]
+    place = AT_ROOF if step.rule.at_roof else number
     new = [piece.id for piece in step.pieces]
     drawing = picture(job.assembly, there, new, words.eye, ROOM, f"{words.title}: the new pieces in grey.")
-    blocks: list[Block] = [Heading(f"{number} · {words.title}", 2),
-                           Row((Figure(drawing), Together((Pairs(_marks(job, new), 1, small=True), *_glue(job, new)))),
+    blocks: list[Block] = [Heading(f"{place} · {words.title}", 2),
+                           Row((Figure(drawing), Together((Pairs(_marks(job, new), 1, small=True), _finish(job, new)))),
                                (1.15, 1.0)),
                            Bullets((*words.lines, *_sealing(job, new, there)))]
     table = rows(job, [each for each in joints if each.row.fastener != NONE])
@@ -111,18 +112,12 @@ def _marks(job: Job, new: list[str]) -> tuple[tuple[str, str], ...]:
     return tuple((f"{count} × {mark}", str(part_name(parts[mark], job))) for mark, count in counts.items())
 
 
-def _glue(job: Job, new: list[str]) -> Iterator[Block]:
-    """What of the new pieces stays bare for glue; all else is primed before."""
+def _finish(job: Job, new: list[str]) -> Para:
+    """What of the new pieces stays bare for glue and what is primed before."""
     texts: dict[str, list[str]] = {}
     for part in dict.fromkeys(job.assembly.part_of(name) for name in new):
-        bare = bare_text(part, job.assembly)
-        if bare:
-            texts.setdefault(bare, []).append(part.mark)
-    if texts:
-        lines = "\n".join(f"{', '.join(marks)}: {bare}." for bare, marks in texts.items())
-        yield Para(f"Bare for glue, all else primed first:\n{lines}", "small")
-    else:
-        yield Para("No glue: prime all faces, edges and end grain first.", "small")
+        texts.setdefault(finish_text(part, job.assembly), []).append(part.mark)
+    return Para("\n".join(f"{', '.join(marks)}: {text}." for text, marks in texts.items()), "small")
 
 
 def _sealing(job: Job, new: list[str], there: list[str]) -> Iterator[str]:

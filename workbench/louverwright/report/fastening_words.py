@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from ..core.fastening import Driven, Fastened, Size, fastening_of
-from ..core.fixings import NAIL, PILOT, SCREW, STAPLE, Fixing
+from ..core.fixings import PILOT, PLUG, SCREW, STAPLE, Fixing
 from ..core.geometry import dot
 from .job import Job, Writer
 from .page import Column
@@ -92,11 +92,10 @@ def _line(alike: _Alike, found: list[tuple[Fastened, Driven | None]], write: Wri
         ends.append(min(stations[0] - low, high - stations[-1]))
         apart += [b - a for a, b in zip(stations, stations[1:], strict=False)]
         edges += [_edge(each, d) for e, d in found if e is each and d is not None]
-    words = [f"{_range([float(c) for c in counts], None)} to a joint", f"from its ends {write.bare(max(0.0, min(ends)))} or more",
-             f"from its edge {write.bare(min(edges))} or more"]
+    words = [f"{_range([float(c) for c in counts], None)} a joint"]
     if apart and max(apart) > 1.0:
-        words.insert(1, f"{_range([min(apart), max(apart)], write)} apart along it")
-    return ", ".join(words)
+        words.append(f"{_range([min(apart), max(apart)], write)} apart")
+    return f"{', '.join(words)}; {write.bare(max(0.0, min(ends)))} from the ends, {write.bare(min(edges))} from the edge at least"
 
 
 def _edge(each: Fastened, driven: Driven) -> float:
@@ -116,7 +115,7 @@ def drill_rows(job: Job, sizes: Iterable[Size]) -> Iterator[tuple[str, str, str,
     write = job.writer
     for shank in sorted({size.shank for size in sizes if size.fastener == SCREW}):
         name = f"No. {GAUGES[shank]}" if write.style.system != "mm" else f"{shank:g} mm (No. {GAUGES[shank]})"
-        yield name, _bit(shank, write), _bit(PILOT * shank, write), "as the head, or 3/8 in (9.5 mm) for a plug"
+        yield name, _bit(shank, write), _bit(PILOT * shank, write), f"as the head; {_bit(PLUG, write)} where it is plugged"
 
 
 def _bit(mm: float, write: Writer) -> str:
@@ -127,7 +126,3 @@ def unheld(plan: Iterable[Fastened]) -> tuple[Fastened, ...]:
     """Joints that want a screw and have none: no driver reaches one, or there is no wood for it."""
     return tuple(each for each in plan if not each.held)
 
-
-def is_nail(each: Fastened) -> bool:
-    """Whether a joint is nailed, and so has no reach to check."""
-    return each.row.fastener == NAIL

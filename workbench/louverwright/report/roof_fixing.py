@@ -6,7 +6,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Mapping
 
-from ..core.flashing import APRON, BACK_PAN, COUNTER, SADDLE, SIDE_PAN, STEP, STEP_LAP, Flashing, flashings
+from ..core.flashing import APRON, BACK_PAN, COUNTER, SADDLE, SIDE_PAN, STEP, Flashing, flashings
 from ..core.kinds import BASE, LOUVER, ROOF, STAGES
 from ..core.sizes import opening_halves
 from .fastening_words import COLUMNS, plan_of, rows
@@ -18,6 +18,8 @@ from .place_words import side_name
 SINGLE_HEADER = 1219.2
 #: Hold-down cleats along a sole: at most so far apart, one near either end; each so long (mm; common practice).
 CLEATS_APART, CLEAT = 400.0, 200.0
+#: The number in this chapter of the steps that wait for the stages to stand on each other.
+AT_ROOF = 6
 
 CAUTIONS = (
     "Roofs and ladders: scaffold or fall protection, never alone, never on wet or icy covering. Cover the opening whenever you "
@@ -122,8 +124,8 @@ def _flashing(job: Job) -> Iterator[Block]:
 
 _LAYING = {
     APRON: "Apron: over the covering below, its ends past the corners and turned up the side walls.",
-    STEP: f"Steps: one to each course, each over the one below by {STEP_LAP:.0f} mm (2 in), under the course above; nailed to "
-          "the roof, never to the wall.",
+    STEP: "Steps: one to each course, each over the one below by 2 in (50 mm), under the course above; nailed to the roof, "
+          "never to the wall.",
     SIDE_PAN: "Side pans: over the apron's ends, up to the ridge; the outer hem turned up as a check for water.",
     BACK_PAN: "Back pan: last of the roof's metal, over the side pieces, its upper edge under the covering.",
     SADDLE: "Ridge saddle: over both slopes' pieces and the ridge cap, its corners soldered, riveted and sealed, or made by the "
@@ -146,7 +148,7 @@ def _stage_joints(job: Job, last: Mapping[str, Together]) -> Iterator[Block]:
                             note="A straight driver reaches every one of these from where you stand, the stages as they then "
                             "are: checked on the pieces.")))
     yield from last.values()
-    yield Together((Heading("Last of all", 2), Bullets((
+    yield Together((Heading(f"{AT_ROOF + 1} · Last of all", 2), Bullets((
         "Covering of the vent's roof with its drip edge, hips and ridge; collar and sealant round the mast, if there is one.",
         "Caulk the joint over the drip ring, touch up plugs and cut edges, give the last coat.",
         f"Look at it after the first storm and once a year: sealant, plugs, screens; {len(STAGES)} stages, all screws tight."))))
