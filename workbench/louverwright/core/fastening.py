@@ -60,6 +60,8 @@ def lengths_sold(units: str) -> tuple[float, ...]:
     return METRIC_LENGTHS if units == "mm" else INCH_LENGTHS
 
 
+#: Lengths that differ by less are alike (mm).
+NOISE = 0.01
 #: Where a place is not good: how far along the seam, and to which share of its width, a screw is moved.
 SHIFTS, SHARES = (0.0, 14.0, -14.0, 30.0, -30.0, 55.0, -55.0), (0.5, 0.25, 0.75)
 #: Less wood than this before the seam carries no head (mm), of the frame and of what is light.
@@ -287,12 +289,12 @@ def _along(row: Fixing, point: Vec, axis: Vec, seam: Seam, pieces: tuple[str, st
     ahead = wood_ahead(beyond, axis, [each for each in stood if each.piece.id != pieces[0] and each.near(beyond, far, 1.0)])
     deep = COUNTERBORE if row.plugged and through >= COUNTERBORED_FROM else 0.0
     under = through - deep
-    screw = next(shank for most, shank in SHANKS if under <= most)
+    screw = next(shank for most, shank in SHANKS if under <= most + NOISE)
     least = LIGHT_HOLD if row.light else HOLD_DIAMETERS * screw
     size = driven_length(under + gap, ahead, board.sold, least, row.hold)
     if not size:
         return None
-    shank = next(shank for most, shank in NAIL_SHANKS if size <= most) if row.fastener == NAIL else screw
+    shank = next(shank for most, shank in NAIL_SHANKS if size <= most + NOISE) if row.fastener == NAIL else screw
     lean = _lean(sub(at_seam, scale(axis, through)), axis, board.by_id[pieces[0]])
     return Driven(sub(at_seam, scale(axis, under)), axis, size, shank, under, size - under - gap, deep, slant, lean,
                   back)
@@ -309,9 +311,9 @@ def driven_length(before: float, ahead: float, sold: Sequence[float], least: flo
     The shortest that holds ``hold`` times what lies before, or where it would come out the longest that does not, if that
     holds ``least`` mm.
     """
-    fits = [each for each in sold if before + least <= each <= before + ahead - SHORT_OF_FACE]
+    fits = [each for each in sold if before + least - NOISE <= each <= before + ahead - SHORT_OF_FACE + NOISE]
     wanted = before + max(least, hold * before)
-    return next((each for each in fits if each >= wanted), max(fits, default=0.0))
+    return next((each for each in fits if each >= wanted - NOISE), max(fits, default=0.0))
 
 
 def _clear(driven: Driven, pieces: tuple[str, str], board: _Board) -> bool:

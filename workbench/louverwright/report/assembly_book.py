@@ -16,6 +16,7 @@ from .document import report_of
 from .fastening_words import COLUMNS, drill_rows, plan_of, rows, size_text, unheld
 from .finish import finish_text
 from .job import Job
+from .left_out import marks_left_out
 from .page import Block, Bullets, Column, Figure, Heading, PageBreak, Pairs, Para, Report, Row, Table, Together
 from .picture import picture
 from .place_words import part_name
@@ -39,6 +40,9 @@ def _before(job: Job) -> Iterator[Block]:
         yield Para(f"All pieces, screws and beads in this book are one vent's; you make {job.vents}.")
     yield Para("Steps follow each other: each piece finds what it stands on. New pieces are grey. Left and right are as seen "
                "from outside. Slants are read from square to the seam; screws are counted for all alike joints of the step.")
+    if job.assembly.left_out:
+        yield Para(f"Left out, not made here: {marks_left_out(job)}. What would be fastened to them is in no table of this book; "
+                   "see “Left out” in the cut report.", "caution")
     yield Bullets(DRY_FIT)
     for text in CAUTIONS:
         yield Para(text, "caution")
@@ -109,7 +113,7 @@ def _marks(job: Job, new: list[str]) -> tuple[tuple[str, str], ...]:
         mark = job.assembly.part_of(name).mark
         counts[mark] = counts.get(mark, 0) + 1
     parts = {part.mark: part for part in job.assembly.parts}
-    return tuple((f"{count} × {mark}", str(part_name(parts[mark], job))) for mark, count in counts.items())
+    return tuple((f"{count} × {mark}", str(part_name(parts[mark], job))) for mark, count in sorted(counts.items()))
 
 
 def _finish(job: Job, new: list[str]) -> Para:
@@ -161,6 +165,10 @@ def _reach(job: Job, plan: tuple[Fastened, ...]) -> Iterator[Block]:
     yield Heading("Driver's reach", 2)
     yield Para(f"{screws} screws: a straight driver stands free on the axis of each.")
     marks = {piece.id: part.mark for part in job.assembly.parts for piece in part.pieces}
+    fewer = sorted({f"{marks[each.first]} to {marks[each.second]}" for each in plan
+                    if each.row.fastener != NONE and 0 < len(each.driven) < each.wanted})
+    if fewer:
+        yield Para(f"Fewer than usual, for want of wood between them: {', '.join(fewer)}. Glue these faces as well.")
     for each in lost:
         why = f"{marks[each.blocked]} is in the driver's way" if each.blocked else "there is no wood for a screw that is sold"
         yield Para(f"Look at {marks[each.first]} to {marks[each.second]}: {why}. Drive it before that piece is on, use a shorter "

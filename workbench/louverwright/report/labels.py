@@ -56,7 +56,7 @@ def _label(part: Part, piece: Piece, number: int, job: Job) -> PieceLabel:
     side = "" if part.kind.id in SIDELESS else str(side_name(job, piece.side))
     return PieceLabel(piece.id, part.mark, name[:1].upper() + name[1:], f"{stage}, {number} of {part.count}",
                       f"on the {part.called(MARKED_FACE)}{_facing(piece)}",
-                      f"to the gauge: {part.called(REFERENCE_EDGE)}", f"left: {part.called(END_A)}", side, up_on(piece))
+                      f"to the gauge: {part.called(REFERENCE_EDGE)}", f"end A, to the left: {part.called(END_A)}", side, up_on(piece))
 
 
 def up_on(piece: Piece) -> float | None:
@@ -115,11 +115,11 @@ def _drawn(label: PieceLabel, x: float, y: float, step: tuple[float, float]) -> 
     left, foot, room = x + PAD, y + PAD, step[0] - 2.0 * PAD
     lines = [(label.name, SMALL), (label.stage + (f" · {label.side}" if label.side else ""), TINY), (label.face, TINY),
              (label.end, TINY)]
-    yield Label(left, y + step[1] - PAD - 5.0, label.mark, MARK)
-    level = y + step[1] - PAD - 9.0
+    yield Label(left, y + step[1] - PAD - 4.4, label.mark, MARK)
+    level = y + step[1] - PAD - 8.0
     for text, size in lines:
         yield Label(left, level, text, _fitted(text, size, room - ARROW))
-        level -= 3.2
+        level -= 3.0
     yield Line(((left, foot), (left + room, foot)), "outline")
     yield Label(left, foot + 0.9, label.edge, _fitted(label.edge, TINY, room - ARROW))
     if label.up is not None:

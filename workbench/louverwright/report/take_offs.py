@@ -166,5 +166,5 @@ def _mast(job: Job) -> Iterator[Block]:
                  Column("Deep", 0.9, "right"), Column("Lower end above the ridge", 1.5, "right")), rows,
                 note=f"Mast of {write.fine.length(float(job.spec.mast_diameter))}: {write.length(inside)} stand in the vent, to "
                 "which comes what is to show above the peak.")
-    yield Para("With it: a collar or boot at the peak and sealant, a wedge or pin at the step, the weep hole left open. A mast is "
-               "a lightning conductor's business and a sail's: ask those licensed for both.")
+    yield Para("With it: a collar or boot at the peak and sealant, a wedge or pin at the step, the weep hole left open. A mast "
+               "catches wind and lightning: ask those who are licensed for either.")
