@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from .saying import say
+from .texts import LONGEST_LINE, LONGEST_NOTE, LONGEST_PATH
 
 LENGTH, ANGLE, COUNT, NUMBER = "length", "angle", "count", "number"
 CHOICE, SWITCH, TEXT, STOCK = "choice", "switch", "text", "stock"
@@ -28,8 +29,8 @@ class Parameter:
     """One row.
 
     ``default``, ``low`` and ``high`` are in mm or degrees; the limits are allowed
-    values themselves unless ``open_high`` is set.  ``auto`` says what 0 (or an empty
-    stock name) stands for, and is empty where 0 has no such meaning.  ``forms``
+    values themselves unless ``open_high`` is set; a text's ``high`` is its greatest number of
+    characters.  ``auto`` says what 0 (or an empty stock name) stands for, and is empty where 0 has no such meaning.  ``forms``
     are the forms of stock that fit; where a list names no usual stock for the use, that of the use ``like``
     serves.  ``scope`` tells parameters of the vent itself
     from those that only change the printed paper.
@@ -80,6 +81,10 @@ def _count(name: str, group: str, default: int, doc: str, low: int, high: int, a
 
 def _choice(name: str, group: str, choices: tuple[str, ...], doc: str, **more: Any) -> Parameter:
     return Parameter(name, CHOICE, group, choices[0], doc, choices=choices, **more)
+
+
+def _text(name: str, group: str, default: str, doc: str, longest: int = LONGEST_NOTE) -> Parameter:
+    return Parameter(name, TEXT, group, default, doc, high=longest)
 
 
 def _stock(name: str, doc: str, *forms: str, like: str = "") -> Parameter:
@@ -145,9 +150,9 @@ _STOCK_ROWS: tuple[Parameter, ...] = (
 
 PARAMETERS: tuple[Parameter, ...] = (
     # ---- the job
-    Parameter("project", TEXT, JOB, "", "Name of the job, as it stands in the report's title block."),
-    Parameter("notes", TEXT, JOB, "", "Remarks of your own, printed on the report's first page."),
-    Parameter("survey_note", TEXT, ROOF, "", "How the pitch was measured, as it is to stand in the report."),
+    _text("project", JOB, "", "Name of the job, as it stands in the report's title block.", LONGEST_LINE),
+    _text("notes", JOB, "", "Remarks of your own, printed on the report's first page."),
+    _text("survey_note", ROOF, "", "How the pitch was measured, as it is to stand in the report."),
     # ---- the barn's roof
     _angle("pitch_left", ROOF, 33.69, "Pitch of the slope on your left when you look along the vent's +X axis, "
            "from the level.", 0.0, 75.0, open_high=True),
@@ -281,7 +286,7 @@ PARAMETERS: tuple[Parameter, ...] = (
     _length("opening_margin", AIR, 20.0, "Distance of the roof opening's edge from the inside of the legs.",
             0.0, 300.0),
     # ---- stock
-    Parameter("stock_list", TEXT, "Stock", "us", "Stock list: us, eu, or the path of a list of your own."),
+    _text("stock_list", "Stock", "us", "Stock list: us, eu, or the path of a list of your own.", LONGEST_PATH),
     *_STOCK_ROWS,
     # ---- stock as measured
     *(row for stock in _STOCK_ROWS for row in _measured(stock)),

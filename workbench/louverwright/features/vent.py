@@ -29,6 +29,7 @@ from .model import REFUSALS, WORDS, folder_of_document, keys_of, owned_by, spec_
 from .part_kind import make_part_kind, set_wish
 from .properties import ensure, ensure_properties, names_of, result_row, set_results, set_values
 from .proxy import Proxy
+from .revival import changed_elsewhere
 from .seat import ensure_seat_properties, moved_by_hand, read_from_roof, seat_for, take_seat
 from .shapes import piece_shapes
 
@@ -92,8 +93,15 @@ class Vent(Proxy):
                 part.touch()
 
     def onDocumentRestored(self, obj: FreeCAD.DocumentObject) -> None:
-        """Gives a vent of an older document what it lacks."""
+        """Gives a vent of an older document what it lacks; one that was changed while nobody could make it is touched."""
         ensure_all(obj)
+        dead = [stage for stage in stages_of(obj) if stage.Proxy is None]
+        for stage in dead:    # saved without this add-on; ``revival`` knows no stage while it is read
+            stage.Proxy = Stage()
+            stage.purgeTouched()
+            stage.Proxy.onDocumentRestored(stage)
+        if dead and obj.ValuesKey != values_key(obj):
+            changed_elsewhere(obj)
         announce(obj)
 
 
