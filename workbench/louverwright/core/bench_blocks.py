@@ -20,7 +20,8 @@ BLOCK = 200.0
 
 @dataclass(frozen=True)
 class BenchBlock:
-    """Blocks of one kind: what for, how many, length, height at the high end, and the angle of the sloped face (0 for level)."""
+    """Blocks of one kind: what for, how many, length, height at the high end, and the angle of the sloped face (0 for
+    level)."""
 
     use: str
     count: int
@@ -44,8 +45,8 @@ def _reach(assembly: Assembly, stage: str, without: str) -> tuple[float, float]:
 def _base(assembly: Assembly, at: Sizes) -> Iterator[BenchBlock]:
     if assembly.of_kind("base.rail.top"):
         over = _reach(assembly, BASE, "")[1] - at.base.top
-        yield BenchBlock("under the top rails, the base standing on its head: the cladding runs past them", at.plan.sides, BLOCK,
-                         max(0.0, over) + AIR, 0.0)
+        yield BenchBlock("under the top rails, the base standing on its head: the cladding runs past them", at.plan.sides,
+                         BLOCK, max(0.0, over) + AIR, 0.0)
     slopes = ((at.roof.left, "left"),) if at.roof.single else ((at.roof.left, "left"), (at.roof.right, "right"))
     half = at.base.width / 2.0 + at.plan.out(1)
     for pitch, name in slopes:
@@ -58,8 +59,8 @@ def _base(assembly: Assembly, at: Sizes) -> Iterator[BenchBlock]:
 def _louver(assembly: Assembly, at: Sizes) -> Iterator[BenchBlock]:
     louver = at.louver
     if assembly.of_kind("louver.sill"):
-        yield BenchBlock("wedges under the sill, to stand a panel upright while its glue sets", 2, louver.depth, louver.sill_rise,
-                         louver.sill_slope)
+        yield BenchBlock("wedges under the sill, to stand a panel upright while its glue sets", 2, louver.depth,
+                         louver.sill_rise, louver.sill_slope)
     rings = assembly.of_kind("louver.ring")
     if rings:
         wide, slope = rings[0].board.width, math.radians(louver.ring_slope)

@@ -101,7 +101,8 @@ class Driven:
 
 @dataclass(frozen=True)
 class Fastened:
-    """One joint with what holds it: its seam, the pieces driven through and into (ids), what is driven, and how many were wanted.
+    """One joint with what holds it: its seam, the pieces driven through and into (ids), what is driven, and how many were
+    wanted.
 
     ``blocked`` names the piece that a driver meets where one was wanted and none could be driven; '' else.
     """

@@ -10,9 +10,10 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import pairwise
 
 from .geometry import Vec, dot
-from .plan import RIGHT
+from .plan import ENDS
 from .sizes import Sizes
 from .spec import Spec
 
@@ -75,14 +76,13 @@ def foot_lines(at: Sizes) -> tuple[FootLine, ...]:
 
 def _foot_lines(at: Sizes, side: int) -> Iterator[FootLine]:
     r = at.base.width / 2.0 + at.base.corner_t
-    ends = sorted((at.plan.corner_point(at.plan.corner(side, -RIGHT), r), at.plan.corner_point(at.plan.corner(side, RIGHT), r)),
-                  key=lambda p: p[1])
+    ends = sorted((at.plan.corner_point(at.plan.corner(side, end), r) for end in ENDS), key=lambda p: p[1])
     stops = [ends[0], ends[1]]
     ridge = at.roof.ridge
     if not at.roof.single and ends[0][1] < ridge - 1.0 and ends[1][1] > ridge + 1.0:
         share = (ridge - ends[0][1]) / (ends[1][1] - ends[0][1])
         stops.insert(1, (ends[0][0] + share * (ends[1][0] - ends[0][0]), ridge, 0.0))
-    for a, b in zip(stops, stops[1:], strict=False):
+    for a, b in pairwise(stops):
         left = at.roof.single or (a[1] + b[1]) / 2.0 > ridge
         fall = (0.0, 1.0, 0.0) if left else (0.0, -1.0, 0.0)
         pitch = math.radians(at.roof.left if left else at.roof.right)

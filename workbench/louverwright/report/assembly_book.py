@@ -41,8 +41,8 @@ def _before(job: Job) -> Iterator[Block]:
     yield Para("Steps follow each other: each piece finds what it stands on. New pieces are grey. Left and right are as seen "
                "from outside. Slants are read from square to the seam; screws are counted for all alike joints of the step.")
     if job.assembly.left_out:
-        yield Para(f"Left out, not made here: {marks_left_out(job)}. What would be fastened to them is in no table of this book; "
-                   "see “Left out” in the cut report.", "caution")
+        yield Para(f"Left out, not made here: {marks_left_out(job)}. What would be fastened to them is in no table of "
+                   "this book; see “Left out” in the cut report.", "caution")
     yield Bullets(DRY_FIT)
     for text in CAUTIONS:
         yield Para(text, "caution")
@@ -171,5 +171,5 @@ def _reach(job: Job, plan: tuple[Fastened, ...]) -> Iterator[Block]:
         yield Para(f"Fewer than usual, for want of wood between them: {', '.join(fewer)}. Glue these faces as well.")
     for each in lost:
         why = f"{marks[each.blocked]} is in the driver's way" if each.blocked else "there is no wood for a screw that is sold"
-        yield Para(f"Look at {marks[each.first]} to {marks[each.second]}: {why}. Drive it before that piece is on, use a shorter "
-                   "or right-angle driver, or glue it and clamp it until the glue has set.", "caution")
+        yield Para(f"Look at {marks[each.first]} to {marks[each.second]}: {why}. Drive it before that piece is on, use a "
+                   "shorter or right-angle driver, or glue it and clamp it until the glue has set.", "caution")

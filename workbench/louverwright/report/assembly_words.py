@@ -30,7 +30,8 @@ WORDS: dict[str, StepWords] = {
         "Bed and screw the corner boards in pairs; their heads keep to the slope of the drip ring over them.",)),
     "louver.frame": StepWords("Frame of the louver stage", (
         "Lay each side flat on the bench, its outside down, glue and screw the half laps, check the diagonals.",
-        "Stand the sides up and screw them together at the corners. Set the frame on the base dry: it must drop in all round.")),
+        "Stand the sides up and screw them together at the corners. Set the frame on the base dry: it must drop in all "
+        "round.")),
     "louver.bed": StepWords("Sill beds", ("Glue and screw the beds to the bottom rails, sloped face up, thin edge out.",),
                             FROM_HIGH),
     "louver.panel": StepWords("Louver panels", (
@@ -39,7 +40,8 @@ WORDS: dict[str, StepWords] = {
         "Glue the dados, drive one pin through the stile into each slat, check the diagonals, let the glue set on the wedges.",
         "Set the panels on their beds, packed to an even gap all round, and screw them through the stiles.")),
     "louver.ring": StepWords("Drip ring", (
-        "Fit the boards round the frame, the last one to the gap. Bed the inner edges and screw from inside through the posts.",
+        "Fit the boards round the frame, the last one to the gap. Bed the inner edges and screw from inside through the "
+        "posts.",
         "The ring carries rain over the cladding: leave no gap at the mitres.")),
     "louver.trim": StepWords("Trim", (
         "Stand the trim on packers of the joint's height over the ring, lap it over the stiles, screw and plug.",)),
@@ -49,10 +51,11 @@ WORDS: dict[str, StepWords] = {
     "roof.plate": StepWords("Cap plate", (
         "Glue and screw the plate flat on the level blocks; check it on the louver stage before the glue grips.",)),
     "roof.bearer": StepWords("Mast bearer and step", (
-        "Screw the bearer to the plate and the step to the bearer, its hole under the roof's axis. No screw within the bore.",)),
+        "Screw the bearer to the plate and the step to the bearer, its hole under the roof's axis. No screw within the "
+        "bore.",)),
     "roof.peak": StepWords("Peak with its first rafters", (
-        "Stand up the peak with the first rafters leaning against it; prop it until the others are in. Check it plumb over the "
-        "plate's middle.",)),
+        "Stand up the peak with the first rafters leaning against it; prop it until the others are in. Check it plumb "
+        "over the plate's middle.",)),
     "roof.rafters": StepWords("Rafters", ("Screw in the other rafters, opposite ones after each other, heads first.",)),
     "roof.bedmould": StepWords("Bed mould", (
         "Screw the bed mould to the plate's edge, its upper edge level with the plate's. Below the plate it hangs free: there "
@@ -76,7 +79,8 @@ WORDS: dict[str, StepWords] = {
 }
 
 CAUTIONS = (
-    "Eye and ear protection, dust mask for treated wood; clamp what you bore, keep the hand that holds out of the screw's line.",
+    "Eye and ear protection, dust mask for treated wood; clamp what you bore, keep the hand that holds out of the "
+    "screw's line.",
     "Stages tip over easily while they have no cladding: brace them, and have two people turn them.",
     "Glue only on bare, dry wood; wipe off what is squeezed out of a joint before it is primed over.",
 )

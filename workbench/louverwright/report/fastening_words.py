@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
+from itertools import pairwise
 
 from ..core.fastening import Driven, Fastened, Size, fastening_of
 from ..core.fixings import PILOT, PLUG, SCREW, STAPLE, Fixing
@@ -90,12 +91,13 @@ def _line(alike: _Alike, found: list[tuple[Fastened, Driven | None]], write: Wri
         stations = sorted(dot(each.contact.along, d.seam) for e, d in found if e is each and d is not None)
         low, high = each.contact.span(each.contact.along)
         ends.append(min(stations[0] - low, high - stations[-1]))
-        apart += [b - a for a, b in zip(stations, stations[1:], strict=False)]
+        apart += [b - a for a, b in pairwise(stations)]
         edges += [_edge(each, d) for e, d in found if e is each and d is not None]
     words = [f"{_range([float(c) for c in counts], None)} a joint"]
     if apart and max(apart) > 1.0:
         words.append(f"{_range([min(apart), max(apart)], write)} apart")
-    return f"{', '.join(words)}; {write.bare(max(0.0, min(ends)))} from the ends, {write.bare(min(edges))} from the edge at least"
+    least = f"{write.bare(max(0.0, min(ends)))} from the ends, {write.bare(min(edges))} from the edge at least"
+    return f"{', '.join(words)}; {least}"
 
 
 def _edge(each: Fastened, driven: Driven) -> float:

@@ -56,7 +56,8 @@ def _label(part: Part, piece: Piece, number: int, job: Job) -> PieceLabel:
     side = "" if part.kind.id in SIDELESS else str(side_name(job, piece.side))
     return PieceLabel(piece.id, part.mark, name[:1].upper() + name[1:], f"{stage}, {number} of {part.count}",
                       f"on the {part.called(MARKED_FACE)}{_facing(piece)}",
-                      f"to the gauge: {part.called(REFERENCE_EDGE)}", f"end A, to the left: {part.called(END_A)}", side, up_on(piece))
+                      f"to the gauge: {part.called(REFERENCE_EDGE)}", f"end A, to the left: {part.called(END_A)}", side,
+                      up_on(piece))
 
 
 def up_on(piece: Piece) -> float | None:

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""Take-offs: primer and paint, screen, fasteners, roof covering, sealant, flashing and mast parts, all of the pieces themselves."""
+"""Take-offs: primer and paint, screen, fasteners, roof covering, sealant, flashing and mast, of the pieces themselves."""
 
 from __future__ import annotations
 
@@ -48,17 +48,17 @@ def _paint(job: Job) -> Iterator[Block]:
     yield Table((Column("Mark", 0.6), Column("Part", 2.6), Column("Pieces", 0.6, "right"),
                  Column("Whole surface", 1.1, "right"), Column("Bare for glue", 1.0, "right"),
                  Column("Primed", 1.0, "right"), Column("Painted", 1.0, "right")), rows,
-                note="One vent's. Surfaces are those of the finished pieces, all faces, edges and ends; painted is what air and "
-                "rain reach of the parts that are seen from outside, slats on all faces.")
+                note="One vent's. Surfaces are those of the finished pieces, all faces, edges and ends; painted is what "
+                "air and rain reach of the parts that are seen from outside, slats on all faces.")
     total = [(name, coats, sum(getter(each) for each in found)) for name, coats, getter in (
         ("Primer", int(spec.primer_coats), _primed), ("Paint", int(spec.paint_coats), _painted))]
     yield Table((Column("", 1.2), Column("Area, one vent", 1.4, "right"), Column("Coats", 0.7, "right"),
                  Column(f"Needed{_all(job)}", 1.6, "right")),
                 tuple((name, write.area(area), str(coats), _volume(job, litres(area * job.vents, coats, spec.paint_coverage)))
                       for name, coats, area in total),
-                note=f"At {spec.paint_coverage:g} m² ({spec.paint_coverage * 10.764 * GALLON:.0f} ft² to a US gallon) a litre and "
-                "coat, without waste: a tenth more for brushes, end grain and touching up. The sheathing's upper face is left "
-                "for the covering; feet and end grain take an extra coat.")
+                note=f"At {spec.paint_coverage:g} m² ({spec.paint_coverage * 10.764 * GALLON:.0f} ft² to a US gallon) a "
+                "litre and coat, without waste: a tenth more for brushes, end grain and touching up. The sheathing's "
+                "upper face is left for the covering; feet and end grain take an extra coat.")
 
 
 def _primed(each: Surface) -> float:
@@ -100,8 +100,8 @@ def _fasteners(job: Job) -> Iterator[Block]:
             rows.append((f"screw {holes.screw}, slats to {part.mark}", str(holes.number * job.count(part))))
     yield Heading("Screws, nails, staples", 1, anchor="fasteners")
     yield Table((Column("Fastener", 3.0), Column(f"Number{_all(job)}", 1.0, "right")), tuple(rows),
-                note="From the fastening plan in the assembly book, joint by joint; hold-down cleats and flashing are the roof's. "
-                "Buy a tenth more.")
+                note="From the fastening plan in the assembly book, joint by joint; hold-down cleats and flashing are "
+                "the roof's. Buy a tenth more.")
 
 
 # ---- roof, sealant, flashing, mast
@@ -139,8 +139,8 @@ def _sealant(job: Job) -> Iterator[Block]:
     yield Heading("Sealant", 1, anchor="sealant")
     yield Table((Column("Where", 4.0), Column("Length, one vent", 1.2, "right")),
                 tuple((how[:1].upper() + how[1:], write.far.length(run)) for how, run in runs.items()),
-                note=f"In all {write.far.length(total)}{_all(job)}: {total * BEAD * BEAD / CARTRIDGE:.1f} cartridges of 10 fl oz "
-                f"(300 ml) for a bead of 1/4 in (6 mm) square; laps of flashing take more.")
+                note=f"In all {write.far.length(total)}{_all(job)}: {total * BEAD * BEAD / CARTRIDGE:.1f} cartridges of "
+                f"10 fl oz (300 ml) for a bead of 1/4 in (6 mm) square; laps of flashing take more.")
 
 
 def _flashing(job: Job) -> Iterator[Block]:
@@ -150,8 +150,9 @@ def _flashing(job: Job) -> Iterator[Block]:
         found.setdefault(piece.name, []).append((piece.count * piece.length, piece.count * piece.length * piece.girth))
     yield Heading("Flashing", 1, anchor="flashing")
     yield Table((Column("Piece", 2.0), Column("Length, one vent", 1.2, "right"), Column("Metal", 1.0, "right")),
-                tuple((name.capitalize(), write.far.length(sum(run for run, _ in each)), write.area(sum(area for _, area in each)))
-                      for name, each in found.items()), note="Pieces, sizes and order are in the assembly book.")
+                tuple((name.capitalize(), write.far.length(sum(run for run, _ in each)),
+                       write.area(sum(area for _, area in each))) for name, each in found.items()),
+                note="Pieces, sizes and order are in the assembly book.")
 
 
 def _mast(job: Job) -> Iterator[Block]:
@@ -164,7 +165,7 @@ def _mast(job: Job) -> Iterator[Block]:
     inside = bores[0].high - bores[-1].low
     yield Table((Column("Mark", 0.6), Column("Bored part", 2.4), Column("Bore", 0.9, "right"),
                  Column("Deep", 0.9, "right"), Column("Lower end above the ridge", 1.5, "right")), rows,
-                note=f"Mast of {write.fine.length(float(job.spec.mast_diameter))}: {write.length(inside)} stand in the vent, to "
-                "which comes what is to show above the peak.")
-    yield Para("With it: a collar or boot at the peak and sealant, a wedge or pin at the step, the weep hole left open. A mast "
-               "catches wind and lightning: ask those who are licensed for either.")
+                note=f"Mast of {write.fine.length(float(job.spec.mast_diameter))}: {write.length(inside)} stand in the "
+                "vent, to which comes what is to show above the peak.")
+    yield Para("With it: a collar or boot at the peak and sealant, a wedge or pin at the step, the weep hole left open. "
+               "A mast catches wind and lightning: ask those who are licensed for either.")
