@@ -24,6 +24,8 @@ from louverwright.core.fastening import (
 )
 from louverwright.core.fixings import FIXINGS, LIGHT_HOLD, NAIL, NONE, SCREW, SHANKS, fixing_of
 from louverwright.core.geometry import Plane, Vec, add, scale, sub
+from louverwright.core.joints import matches, rules
+from louverwright.core.kinds import KINDS
 from louverwright.core.seams import seams
 from louverwright.core.sight import Body, between_lines, bodies
 from louverwright.core.solid import Cell, box
@@ -49,6 +51,18 @@ def test_every_joint_has_a_rule(name: str) -> None:
     for joint in assembly.joints:
         a, b = pieces[joint.first], pieces[joint.second]
         assert fixing_of(a.kind, b.kind, a.side == b.side), (a.kind, b.kind)
+
+
+def test_every_pair_that_may_join_has_a_rule_and_every_rule_is_of_use() -> None:
+    used = set()
+    for rule in (rule for name in THREE for rule in rules(job_of(name).spec)):
+        for a in (kind.id for kind in KINDS if matches(kind.id, rule.first)):
+            for b in (kind.id for kind in KINDS if matches(kind.id, rule.second)):
+                for same_side in (True, False):
+                    found = fixing_of(a, b, same_side)
+                    assert found, (a, b, same_side)
+                    used.add(found[0])
+    assert [(row.first, row.second) for row in FIXINGS if row not in used] == [("louver.slat", "louver.head")]
 
 
 def test_the_table_says_why_where_nothing_is_driven() -> None:

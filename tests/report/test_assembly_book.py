@@ -6,6 +6,7 @@ from __future__ import annotations
 import html
 import math
 import re
+from dataclasses import replace
 from functools import lru_cache
 
 import pytest
@@ -22,8 +23,11 @@ from louverwright.core.mast import mast_bores
 from louverwright.core.sealing import beads
 from louverwright.core.steps import RULES, order_of, steps
 from louverwright.exchange.papers import job_from_values
+from louverwright.report import assembly_book as book_module
+from louverwright.report import checks_page
 from louverwright.report.assembly_book import assembly_book, step_blocks
 from louverwright.report.assembly_words import WORDS
+from louverwright.report.checks_page import GOOD, LOOK, chapters
 from louverwright.report.drawing import Area, Label
 from louverwright.report.html import to_html
 from louverwright.report.job import Job
@@ -71,22 +75,19 @@ def test_the_book_has_every_step_and_every_screw(name: str) -> None:
 
 def test_the_book_defers_to_code_and_licensed_practice() -> None:
     text = text_of(book_of(EXAMPLES[0]))
-    for word in ("licensed engineer", "local code", "roofing's maker", "dry", "Bench blocks", "common practice", "trusses are never cut"):
+    for word in ("licensed engineer", "local code", "roofing's maker", "dry", "Bench blocks", "common practice",
+                 "trusses are never cut"):
         assert word in text
     assert "a straight driver stands free on the axis of each" in text
 
 
 def test_what_has_no_screw_is_told(monkeypatch: pytest.MonkeyPatch) -> None:
-    from dataclasses import replace
-
-    from louverwright.report import assembly_book as module
-
     job = job_of(EXAMPLES[0])
     plan = fastening_of(job.spec, job.assembly)
     one = next(each for each in plan if each.row.fastener != NONE and each.driven)
     other = next(piece.id for piece in job.assembly.pieces if piece.kind == "roof.soffit")
     lost = replace(one, driven=(), blocked=other)
-    monkeypatch.setattr(module, "plan_of", lambda _: (lost,))
+    monkeypatch.setattr(book_module, "plan_of", lambda _: (lost,))
     assert "is in the driver's way" in text_of(assembly_book(job))
 
 
@@ -113,6 +114,18 @@ def test_blocks_are_the_stages_own() -> None:
     low = min(piece.placement.point(p)[2] for piece in fascia.pieces for cell in board_solid(fascia.board)
               for facet in cell for p in facet.points)
     assert roof.height >= job.sizes.cap.plate_top - job.sizes.cap.plate_t - low
+
+
+def test_reach_is_a_chapter_of_the_checks(monkeypatch: pytest.MonkeyPatch) -> None:
+    job = job_of(EXAMPLES[0])
+    reach = next(chapter for chapter in chapters(job) if chapter.key == "reach")
+    assert len(reach.checks) == 5 and all(check.verdict == GOOD and check.value == check.bound for check in reach.checks)
+    plan = fastening_of(job.spec, job.assembly)
+    soffit = next(piece.id for piece in job.assembly.pieces if piece.kind == "roof.soffit")
+    lost = tuple(replace(each, driven=(), blocked=soffit) if "bedmould" in each.first else each for each in plan)
+    monkeypatch.setattr(checks_page, "fastening_of", lambda *_: lost)
+    worse = next(chapter for chapter in chapters(job) if chapter.key == "reach")
+    assert any(check.verdict == LOOK and "in the way" in check.shown for check in worse.checks)
 
 
 # ---- pictures
@@ -148,7 +161,7 @@ def test_from_below_the_soffit_is_seen() -> None:
 def test_flashing_is_laid_from_below_and_bends_with_the_roof() -> None:
     job = job_of(EXAMPLES[0])
     found = flashings(job.spec, job.sizes)
-    assert [piece.name for piece in found][0] == APRON and found[0].name != SADDLE
+    assert found[0].name == APRON and found[-1].name not in (APRON, SIDE_PAN)
     pitch = job.sizes.roof.left
     for piece in found:
         if piece.name == APRON:
@@ -276,6 +289,6 @@ def test_several_vents_are_all_counted() -> None:
 
 def test_each_step_at_the_roof_comes_after_the_stages() -> None:
     job = job_of(EXAMPLES[0])
-    assert [key for key in step_blocks(job, at_roof=True)] == ["roof.soffit"]
+    assert list(step_blocks(job, at_roof=True)) == ["roof.soffit"]
     titles = [block.text for block in walk(book_of(EXAMPLES[0]).blocks) if isinstance(block, Heading)]
     assert titles.index("5 · Roof stage on top") < titles.index("6 · Soffit, at the roof") < titles.index("7 · Last of all")
