@@ -70,8 +70,7 @@ def chapters(job: Job) -> tuple[Chapter, ...]:
                 "and the joint's opening is measured where it is widest. At a mitre both pieces are taken to be wrong alike.",
                 tuple(_errors(job))),
         Chapter("reach", "Driver's reach", "Every joint that the fastening plan screws, among the pieces that stand about at "
-                f"that step: a driver of {job.writer.length(job.spec.driver_length)} with its bit, straight on the screw's axis.",
-                tuple(_reach(job))),
+                "that step: a driver straight on the screw's axis, as long with its bit as the shop's.", tuple(_reach(job))),
     )
 
 
