@@ -20,7 +20,8 @@ pytestmark = pytest.mark.skipif(shutil.which("pdftotext") is None, reason="pdfto
 
 
 def words_of(pdf: Path) -> list[str]:
-    return subprocess.run(["pdftotext", "-layout", str(pdf), "-"], check=True, capture_output=True, encoding="utf-8").stdout.split()
+    told = subprocess.run(["pdftotext", "-layout", str(pdf), "-"], check=True, capture_output=True, encoding="utf-8")
+    return told.stdout.split()
 
 
 def test_each_piece_has_its_label_on_paper_and_each_step_its_place_in_the_book(tmp_path: Path) -> None:

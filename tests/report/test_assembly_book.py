@@ -89,6 +89,9 @@ def test_what_has_no_screw_is_told(monkeypatch: pytest.MonkeyPatch) -> None:
     lost = replace(one, driven=(), blocked=other)
     monkeypatch.setattr(book_module, "plan_of", lambda _: (lost,))
     assert "is in the driver's way" in text_of(assembly_book(job))
+    few = replace(one, driven=one.driven[:1], wanted=2)
+    monkeypatch.setattr(book_module, "plan_of", lambda _: (few,))
+    assert "Fewer than usual, for want of wood between them" in text_of(assembly_book(job))
 
 
 def test_left_out_parts_are_told() -> None:

@@ -230,11 +230,11 @@ def _driven(row: Fixing, seam: Seam, pieces: tuple[str, str], place: tuple[float
             board: _Board, number: int) -> tuple[Driven | None, str]:
     """The first good screw at a place or near it, and else what a driver met there."""
     blocked = ""
+    points = tuple(_points(seam.main, place))
     for way in row.ways:
-        for point in _points(seam.main, place):
-            for axis, back in _axes(way, seam, pieces, board, number):
-                ordered = pieces[::-1] if back else pieces
-                driven = _along(row, point, axis, seam, ordered, back, stood, board)
+        for axis, back in _axes(way, seam, pieces, board, number):
+            for point in points:
+                driven = _along(row, point, axis, seam, pieces[::-1] if back else pieces, back, stood, board)
                 if driven is None or not _clear(driven, pieces, board):
                     continue
                 met = "" if row.fastener == NAIL else unreachable(driven, stood, board.driver)
