@@ -18,7 +18,7 @@ from louverwright.core.coatings import litres, surface_of, surfaces
 from louverwright.core.fastening import fastening_of, totals
 from louverwright.core.fixings import NONE
 from louverwright.core.flashing import APRON, BACK_PAN, SADDLE, SIDE_PAN, STEP, flashings, foot_lines
-from louverwright.core.geometry import length, newell
+from louverwright.core.geometry import dot, length, newell
 from louverwright.core.mast import mast_bores
 from louverwright.core.sealing import beads
 from louverwright.core.steps import RULES, order_of, steps
@@ -215,6 +215,22 @@ def test_a_labels_arrow_points_up_in_the_vent() -> None:
             a = math.radians(angle)
             way = piece.placement.direction((math.cos(a), math.sin(a), 0.0))
             assert way[2] == pytest.approx(math.sqrt(1.0 - piece.placement.z[2] ** 2), abs=1e-6)
+
+
+@pytest.mark.parametrize("name", THREE)
+def test_labels_of_turned_pieces_name_the_face_that_they_lie_on(name: str) -> None:
+    job = job_of(name)
+    pieces = {piece.id: piece for piece in job.assembly.pieces}
+    told = 0
+    for label in labels(job):
+        place, out = pieces[label.piece].placement, job.sizes.plan.u(pieces[label.piece].side)
+        for words, way in (("on the outside", dot(place.z, out)), ("on the inside", -dot(place.z, out)),
+                           ("on the upper face", place.z[2]), ("on the lower face", -place.z[2]),
+                           ("to the left: foot", place.x[2]), ("to the gauge: lower edge", place.y[2])):
+            if words in f"{label.face} {label.end} {label.edge}" and "roof.gable.stile" not in label.piece:
+                assert way > 0.0, (label, words)
+                told += 1
+    assert told > 100
 
 
 def test_several_vents_take_several_sets_of_labels() -> None:

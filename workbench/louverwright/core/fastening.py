@@ -28,6 +28,8 @@ from .fixings import (
     LAP,
     LIGHT_HOLD,
     MAST_KEEP_OUT,
+    MOST_LEAN,
+    MOST_LEAN_SLANTED,
     MOST_THROUGH,
     NAIL,
     NAIL_SHANKS,
@@ -47,6 +49,7 @@ from .fixings import (
 from .geometry import Vec, add, dot, length, scale, sub, unit
 from .seams import Contact, Seam, seams
 from .sight import Body, between_lines, blocker, bodies, rim, stretches, wood_ahead
+from .solid import Facet
 from .spec import Spec
 from .steps import Order, order_of
 
@@ -74,7 +77,8 @@ class Driven:
 
     ``through`` is the wood before the seam along it from under the head, ``hold`` what of it lies beyond, ``counterbore`` how
     deep its head lies under the face, and ``slant`` the angle between it and the seam's normal, ``lean`` that between it and
-    the normal of the face it starts from (degrees); ``back`` tells that it goes through the second piece into the first.
+    the normal of the face it starts from (degrees); ``face`` is that face's name on its board; ``back`` tells that it goes
+    through the second piece into the first.
     """
 
     head: Vec
@@ -86,6 +90,7 @@ class Driven:
     counterbore: float
     slant: float
     lean: float
+    face: str = ""
     back: bool = False
 
     @property
@@ -296,9 +301,12 @@ def _along(row: Fixing, point: Vec, axis: Vec, seam: Seam, pieces: tuple[str, st
     if not size:
         return None
     shank = next(shank for most, shank in NAIL_SHANKS if size <= most + NOISE) if row.fastener == NAIL else screw
-    lean = _lean(sub(at_seam, scale(axis, through)), axis, board.by_id[pieces[0]])
+    face = _start(sub(at_seam, scale(axis, through)), axis, board.by_id[pieces[0]])
+    lean = math.degrees(math.acos(min(1.0, -dot(face.plane.normal, axis))))
+    if lean > (MOST_LEAN_SLANTED if slant > 1.0 else MOST_LEAN):
+        return None
     return Driven(sub(at_seam, scale(axis, under)), axis, size, shank, under, size - under - gap, deep, slant, lean,
-                  back)
+                  face.name, back)
 
 
 def stretches_from(body: Body, start: Vec, way: Vec) -> bool:
@@ -342,11 +350,11 @@ def unreachable(driven: Driven, stood: Iterable[Body], driver: float) -> str:
     return next((met for p, least, most in lines if (met := blocker(p, away, least, most, near))), "")
 
 
-def _lean(head: Vec, way: Vec, body: Body) -> float:
-    """Angle between a screw and the normal of the face that it starts from (degrees)."""
-    facets = [facet for cell in body.cells for facet in cell if dot(facet.plane.normal, way) < -1e-6]
-    face = min(facets, key=lambda facet: abs(facet.plane.height(head)))
-    return math.degrees(math.acos(min(1.0, -dot(face.plane.normal, way))))
+def _start(head: Vec, way: Vec, body: Body) -> Facet:
+    """The face that a screw starts from: of the cell that the head lies on."""
+    facets = [facet for cell in body.cells if all(other.plane.height(head) < NOISE for other in cell)
+              for facet in cell if dot(facet.plane.normal, way) < -1e-6]
+    return min(facets, key=lambda facet: abs(facet.plane.height(head)))
 
 
 # ---- totals

@@ -45,6 +45,8 @@ SHORT_OF_FACE = 3.2
 MOST_THROUGH = 64.0
 #: Angles between a slanted screw and the seam's normal that are tried (degrees; 30° is the toe-nail's, common practice).
 SLANTS = (30.0, 45.0, 20.0, 60.0)
+#: A screw square to its seam starts from a face that leans no more than this from square to it, a slanted one that (degrees).
+MOST_LEAN, MOST_LEAN_SLANTED = 44.0, 65.0
 #: A plugged head lies so deep (mm) in stock of at least so much (mm); the plug's diameter (mm; 3/8 in).
 COUNTERBORE, COUNTERBORED_FROM, PLUG = 6.35, 15.0, 9.525
 #: No screw comes nearer than this to a bore for the mast, nor its axis to another's (mm).
@@ -123,16 +125,16 @@ FIXINGS: tuple[Fixing, ...] = (
     _none("louver.rail", "louver.rail", "drawn up by the posts' screws"),
     Fixing("louver.bed", "louver.rail.bottom", light=True, words="glued"),
     Fixing("louver.sill", "louver.bed", spacing=250.0, light=True, words="glued"),
-    Fixing("louver.sill", "louver.stile louver.mullion", light=True, least=1, words="from under the sill"),
+    Fixing("louver.sill", "louver.stile louver.mullion", light=True, least=1),
     Fixing("louver.stile", "louver.head", light=True, least=2, words="into the head rail's end"),
-    Fixing("louver.head", "louver.mullion", light=True, least=2, words="from above"),
+    Fixing("louver.head", "louver.mullion", light=True, least=2),
     Fixing("louver.stile louver.mullion", "louver.slat", NAIL, light=True, least=1,
            words="glued; a pin until the glue has set"),
     Fixing("louver.stile", "louver.post", light=True, spacing=250.0, own_side=True,
            words="over a packer in the gap"),
     _none("louver.sill louver.bed louver.head louver.stile", "louver.post louver.rail.top", _CLEAR),
     Fixing("louver.post", "louver.ring", ways=(STRAIGHT, SLANT, BACK), least=1, light=True, own_side=True,
-           words="from inside, the joint bedded in sealant"),
+           words="the joint bedded in sealant"),
     _none("louver.ring", "louver.ring", "glued mitre; each board is held to its posts"),
     _none("louver.ring", "louver", _BY_ITS_OWN),
     Fixing("louver.trim", "louver.post", spacing=254.0, light=True, plugged=True, own_side=True),
@@ -153,9 +155,9 @@ FIXINGS: tuple[Fixing, ...] = (
     Fixing("roof.common", "roof.plate roof.kingpost roof.ridge", ways=(SLANT, STRAIGHT, SLANT_BACK)),
     Fixing("roof.bedmould", "roof.plate", spacing=152.0, light=True, own_side=True),
     _none("roof.bedmould", "roof.plate roof.hip roof.jack roof.common", _BY_ITS_OWN),
-    Fixing("roof.soffit", "roof.bedmould", spacing=152.0, light=True, plugged=True, words="from below, at the roof"),
+    Fixing("roof.soffit", "roof.bedmould", spacing=152.0, light=True, plugged=True, words="at the roof"),
     Fixing("roof.soffit", "roof.hip roof.jack roof.common", least=1, light=True, plugged=True,
-           words="from below, at the roof"),
+           words="at the roof"),
     _none("roof.soffit", "roof.soffit", "glued mitre over the hip's tail"),
     Fixing("roof.fascia", "roof.hip roof.jack roof.common", least=1, ways=(STRAIGHT, SLANT), light=True, plugged=True),
     _none("roof.fascia", "roof.soffit", "its edge closes on it"),

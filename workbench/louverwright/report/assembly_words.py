@@ -37,7 +37,7 @@ WORDS: dict[str, StepWords] = {
     "louver.panel": StepWords("Louver panels", (
         "Make each panel on the bench: slats into the dados of one stile, the other stile over them, the sill under and the "
         "head rail between. Try it dry; the slats must go home with hand pressure.",
-        "Glue the dados, drive one pin through the stile into each slat, check the diagonals, let the glue set on the wedges.",
+        "Glue the dados, drive the pins through the stiles into the slats, check the diagonals, let it set on the wedges.",
         "Set the panels on their beds, packed to an even gap all round, and screw them through the stiles.")),
     "louver.ring": StepWords("Drip ring", (
         "Fit the boards round the frame, the last one to the gap. Bed the inner edges and screw from inside through the "

@@ -12,6 +12,7 @@ from ..core.fixings import PILOT, PLUG, SCREW, STAPLE, Fixing
 from ..core.geometry import dot
 from .job import Job, Writer
 from .page import Column
+from .place_words import called_as_it_lies
 
 #: Gauge of a wood screw by its diameter (mm).
 GAUGES = {3.5: 6, 4.2: 8, 4.8: 10}
@@ -73,11 +74,24 @@ def _marks(job: Job, found: list[tuple[Fastened, Driven | None]]) -> str:
 def _how(alike: _Alike, found: list[tuple[Fastened, Driven | None]], job: Job) -> str:
     words = [alike.row.words] if alike.row.words else []
     if alike.size.fastener != STAPLE:
-        words.append(f"slanted {alike.slant}° from square to the seam" if alike.slant else "square to the seam")
+        slant = f"slanted {alike.slant}° from square to the seam" if alike.slant else "square to the seam"
+        words.append(f"from the {_faces(found, job)}, {slant}")
     if alike.plugged:
         deep = next(driven.counterbore for _, driven in found if driven is not None)
         words.append(f"counterbored {job.writer.fine.length(deep)}, plugged")
     return "; ".join(words)
+
+
+def _faces(found: list[tuple[Fastened, Driven | None]], job: Job) -> str:
+    """The faces that screws start from, as they are called in the vent."""
+    names: dict[str, None] = {}
+    for each, driven in found:
+        if driven is not None:
+            name = each.second if driven.back else each.first
+            part = job.assembly.part_of(name)
+            piece = next(piece for piece in part.pieces if piece.id == name)
+            names[called_as_it_lies(part, piece, driven.face, job)] = None
+    return " or the ".join(sorted(names))
 
 
 def _line(alike: _Alike, found: list[tuple[Fastened, Driven | None]], write: Writer) -> str:

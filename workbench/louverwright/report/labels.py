@@ -16,7 +16,7 @@ from ..core.kinds import STAGES
 from ..core.solid import END_A, MARKED_FACE, REFERENCE_EDGE
 from .drawing import Arrow, Drawing, Item, Label, Line
 from .job import Job
-from .place_words import SIDELESS, part_name, side_name
+from .place_words import SIDELESS, called_as_it_lies, part_name, side_name
 from .sheets import Sheet, SheetSet, lying
 from .strokes import POINT_MM, text_width
 
@@ -54,9 +54,13 @@ def labels(job: Job) -> tuple[PieceLabel, ...]:
 def _label(part: Part, piece: Piece, number: int, job: Job) -> PieceLabel:
     name, (_, stage) = str(part_name(part, job)), STAGES[part.kind.stage]
     side = "" if part.kind.id in SIDELESS else str(side_name(job, piece.side))
+
+    def called(of: str) -> str:
+        return called_as_it_lies(part, piece, of, job)
+
     return PieceLabel(piece.id, part.mark, name[:1].upper() + name[1:], f"{stage}, {number} of {part.count}",
-                      f"on the {part.called(MARKED_FACE)}{_facing(piece)}",
-                      f"to the gauge: {part.called(REFERENCE_EDGE)}", f"end A, to the left: {part.called(END_A)}", side,
+                      f"on the {called(MARKED_FACE)}{_facing(piece)}",
+                      f"to the gauge: {called(REFERENCE_EDGE)}", f"end A, to the left: {called(END_A)}", side,
                       up_on(piece))
 
 
