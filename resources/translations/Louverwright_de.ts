@@ -292,6 +292,14 @@
         <translation>Wählen Sie die andere Verschalung oder anderes Holz.</translation>
     </message>
     <message>
+        <source>Choose the report as it was written.</source>
+        <translation>Wählen Sie den Bericht, wie er geschrieben wurde.</translation>
+    </message>
+    <message>
+        <source>Choose which sets of papers to write to a folder, such as the cut report, the lift plan or the checks.</source>
+        <translation>Wählen, welche Papiere in einen Ordner geschrieben werden, etwa Schnittbericht, Hebeplan oder Prüfungen.</translation>
+    </message>
+    <message>
         <source>Choose wider corner board stock, or a narrower face.</source>
         <translation>Wählen Sie breiteres Holz für die Eckbretter oder eine schmalere Ansicht.</translation>
     </message>
@@ -326,6 +334,10 @@
     <message>
         <source>Choose {other} as {stock}, or measure again.</source>
         <translation>Wählen Sie {other} als {stock}, oder messen Sie noch einmal.</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Wählen …</translation>
     </message>
     <message>
         <source>Cladding</source>
@@ -422,6 +434,14 @@
     <message>
         <source>Cut already, not to change</source>
         <translation>Schon gesägt, nicht zu ändern</translation>
+    </message>
+    <message>
+        <source>Cut list in a spreadsheet</source>
+        <translation>Schnittliste in einer Tabelle</translation>
+    </message>
+    <message>
+        <source>Cut list of {vent}</source>
+        <translation>Schnittliste von {vent}</translation>
     </message>
     <message>
         <source>Cut report</source>
@@ -590,6 +610,10 @@
     <message>
         <source>Folder for the cut report</source>
         <translation>Ordner für den Schnittbericht</translation>
+    </message>
+    <message>
+        <source>Folder for the papers</source>
+        <translation>Ordner für die Papiere</translation>
     </message>
     <message>
         <source>Form of the vent's roof: hipped on every side; hipped with a kicked eave, two pitches a face; or two faces that end in gables.</source>
@@ -890,6 +914,10 @@
     <message>
         <source>Included angle at the ridge {included} ± {reading_error}: both slopes {pitch}, each ± {error}.</source>
         <translation>Winkel am First {included} ± {reading_error}: beide Dachflächen {pitch}, je ± {error}.</translation>
+    </message>
+    <message>
+        <source>It has {count} lengths, and at most {most} are read. Leave out what you do not use.</source>
+        <translation>Er hat {count} Längen, und höchstens {most} werden gelesen. Lassen Sie weg, was Sie nicht brauchen.</translation>
     </message>
     <message>
         <source>It holds no exact numbers of a report. Choose a cuts.json.</source>
@@ -1320,6 +1348,10 @@
         <translation>Wird hier nicht gemacht: gekauft, wiederverwendet oder nicht gewünscht. Seine Stücke sind in keinem Modell, keiner Zahl und keinem Gewicht, der Bericht führt es als weggelassen auf, und seine Nachbarn bleiben, wie sie sind.</translation>
     </message>
     <message>
+        <source>Note of {mark} ({name})</source>
+        <translation>Notiz von {mark} ({name})</translation>
+    </message>
+    <message>
         <source>Notes</source>
         <translation>Bemerkungen</translation>
     </message>
@@ -1362,6 +1394,10 @@
     <message>
         <source>On a roof that is drawn: how far along the ridge the vent's axis stands from the end that FromEnd names. Several vents stand by EndDistance.</source>
         <translation>Auf einem gezeichneten Dach: wie weit die Achse des Dachreiters längs des Firsts von dem Ende steht, das FromEnd nennt. Mehrere Dachreiter stehen nach EndDistance.</translation>
+    </message>
+    <message>
+        <source>Open the folder</source>
+        <translation>Ordner öffnen</translation>
     </message>
     <message>
         <source>Opening</source>
@@ -1410,6 +1446,10 @@
     <message>
         <source>Paper units</source>
         <translation>Einheiten auf Papier</translation>
+    </message>
+    <message>
+        <source>Papers for the shop</source>
+        <translation>Papiere für die Werkstatt</translation>
     </message>
     <message>
         <source>Part</source>
@@ -1610,6 +1650,10 @@
     <message>
         <source>Result</source>
         <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Revision</source>
+        <translation>Änderungsstand</translation>
     </message>
     <message>
         <source>Revision of the model, as it stands in the report's title block.</source>
@@ -1912,6 +1956,10 @@
         <translation>Werkstatt</translation>
     </message>
     <message>
+        <source>Shorten it.</source>
+        <translation>Kürzen Sie ihn.</translation>
+    </message>
+    <message>
         <source>Shortest piece</source>
         <translation>Kürzestes Stück</translation>
     </message>
@@ -2128,6 +2176,14 @@
         <translation>Holz, aus dem die Stücke gesägt werden.</translation>
     </message>
     <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Stopped. The sets that are listed are whole; the others were not written.</source>
+        <translation>Angehalten. Die aufgeführten Papiere sind vollständig; die anderen wurden nicht geschrieben.</translation>
+    </message>
+    <message>
         <source>Survey note</source>
         <translation>Vermerk zur Messung</translation>
     </message>
@@ -2158,6 +2214,10 @@
     <message>
         <source>Take it away: the list has no stock of this part's form and size.</source>
         <translation>Nehmen Sie es weg: die Liste hat kein Holz von Form und Größe dieses Teils.</translation>
+    </message>
+    <message>
+        <source>Take that character out.</source>
+        <translation>Nehmen Sie dieses Zeichen heraus.</translation>
     </message>
     <message>
         <source>Take the cap away under the vent and set its height to 0, or choose wider frame stock.</source>
@@ -2220,6 +2280,10 @@
         <translation>Der Vergleich ist geschrieben, aber dieses System hat kein Anzeigeprogramm dafür:</translation>
     </message>
     <message>
+        <source>The cut list was not written.</source>
+        <translation>Die Schnittliste wurde nicht geschrieben.</translation>
+    </message>
+    <message>
         <source>The description in the tree that the last recompute wrote.</source>
         <translation>Die Beschreibung im Baum, die die letzte Neuberechnung geschrieben hat.</translation>
     </message>
@@ -2252,6 +2316,10 @@
         <translation>Der kleinste Querschnitt von Lamellen, Hals und Dachöffnung.</translation>
     </message>
     <message>
+        <source>The list has {count} items, and at most {most} are read. Leave out what you do not use.</source>
+        <translation>Die Liste hat {count} Posten, und höchstens {most} werden gelesen. Lassen Sie weg, was Sie nicht brauchen.</translation>
+    </message>
+    <message>
         <source>The mark of each piece.</source>
         <translation>Das Zeichen jedes Stücks.</translation>
     </message>
@@ -2282,6 +2350,14 @@
     <message>
         <source>The opening would leave nothing of the roof, which is smaller than the opening. Pick the whole roof for the vent, or make the vent narrower.</source>
         <translation>Die Öffnung ließe nichts vom Dach übrig, das kleiner als die Öffnung ist. Wählen Sie für den Dachreiter das ganze Dach, oder machen Sie den Dachreiter schmaler.</translation>
+    </message>
+    <message>
+        <source>The papers could not be written to the folder {folder}: {reason}. Choose another folder.</source>
+        <translation>Die Papiere konnten nicht in den Ordner {folder} geschrieben werden: {reason}. Wählen Sie einen anderen Ordner.</translation>
+    </message>
+    <message>
+        <source>The papers were not written.</source>
+        <translation>Die Papiere wurden nicht geschrieben.</translation>
     </message>
     <message>
         <source>The parts cannot be listed.</source>
@@ -2408,6 +2484,10 @@
         <translation>Der Dachreiter wurde nicht verglichen.</translation>
     </message>
     <message>
+        <source>The vent whose cut list this is.</source>
+        <translation>Der Dachreiter, dessen Schnittliste das ist.</translation>
+    </message>
+    <message>
         <source>The vent's axis would stand {past:.0f} mm past the end of the ridge, which is {total:.0f} mm long. Enter a distance from the {end} that stays on the ridge.</source>
         <translation>Die Achse des Dachreiters stünde {past:.0f} mm über das Ende des Firsts hinaus, der {total:.0f} mm lang ist. Geben Sie einen Abstand ({end}) ein, der auf dem First bleibt.</translation>
     </message>
@@ -2436,8 +2516,16 @@
         <translation>Gemessene Dicke ({stock}).</translation>
     </message>
     <message>
+        <source>This cannot be printed: {limit}. {cure}</source>
+        <translation>Das kann nicht gedruckt werden: {limit}. {cure}</translation>
+    </message>
+    <message>
         <source>This is a picture. Vent and document stay as they are, and closing puts all together.</source>
         <translation>Das ist ein Bild. Dachreiter und Dokument bleiben, wie sie sind, und beim Schließen kommt alles wieder zusammen.</translation>
+    </message>
+    <message>
+        <source>This system has no viewer for {path}.</source>
+        <translation>Dieses System hat kein Programm, das {path} anzeigt.</translation>
     </message>
     <message>
         <source>Top of the base above the ridge.</source>
@@ -2692,8 +2780,16 @@
         <translation>Holzzugabe an den Füßen der Stiele, lotrecht, um sie einem verwundenen Dach oder einem durchhängenden First anzureißen.</translation>
     </message>
     <message>
+        <source>Write</source>
+        <translation>Schreiben</translation>
+    </message>
+    <message>
         <source>Write a number.</source>
         <translation>Schreiben Sie eine Zahl.</translation>
+    </message>
+    <message>
+        <source>Write the vent's cut list into a spreadsheet in the document, or bring it up to date; what you have written right of it stays with its cut.</source>
+        <translation>Die Schnittliste des Dachreiters in eine Tabelle im Dokument schreiben oder sie auf den neuesten Stand bringen; was Sie rechts daneben geschrieben haben, bleibt bei seinem Schnitt.</translation>
     </message>
     <message>
         <source>Write the vent's cut list, saw settings and drawings to a folder: HTML, PDF, CSV and JSON.</source>
@@ -2764,6 +2860,10 @@
         <translation>eine {stile_t} dicke Wange muss dahinter {dado_floor} behalten</translation>
     </message>
     <message>
+        <source>a text in it has half of a character (\ud800 to \udfff); take that out</source>
+        <translation>ein Text darin hat ein halbes Zeichen (\ud800 bis \udfff); nehmen Sie es heraus</translation>
+    </message>
+    <message>
         <source>a weight</source>
         <translation>ein Gewicht</translation>
     </message>
@@ -2798,6 +2898,10 @@
     <message>
         <source>an area</source>
         <translation>eine Fläche</translation>
+    </message>
+    <message>
+        <source>an endless number</source>
+        <translation>eine endlose Zahl</translation>
     </message>
     <message>
         <source>an object without a shape</source>
@@ -3008,6 +3112,10 @@
         <translation>ft-in</translation>
     </message>
     <message>
+        <source>full-size templates to print and glue, and each as a DXF file</source>
+        <translation>Schablonen in wahrer Größe zum Drucken und Aufkleben, jede auch als DXF-Datei</translation>
+    </message>
+    <message>
         <source>gable</source>
         <translation>Satteldach</translation>
     </message>
@@ -3088,6 +3196,18 @@
         <translation>sie kann nicht breiter sein als das Rahmenholz, {frame_w}</translation>
     </message>
     <message>
+        <source>it has a character that cannot be printed, U+{number}</source>
+        <translation>er hat ein Zeichen, das nicht gedruckt werden kann, U+{number}</translation>
+    </message>
+    <message>
+        <source>it has {count} characters, and at most {most} are printed</source>
+        <translation>er hat {count} Zeichen, und höchstens {most} werden gedruckt</translation>
+    </message>
+    <message>
+        <source>it is a pipe or a device; give a file</source>
+        <translation>es ist eine Pipe oder ein Gerät; geben Sie eine Datei an</translation>
+    </message>
+    <message>
         <source>it is a {form}, and the cladding is to be {cladding}</source>
         <translation>die Form ist {form}, und als Verschalung ist {cladding} gewählt</translation>
     </message>
@@ -3100,8 +3220,24 @@
         <translation>die Form ist {form}, {section}, und der Dachreiter ist nach „{usual}“ ausgelegt, Form {usual_form}, {usual_section}</translation>
     </message>
     <message>
+        <source>it is larger than {most} MB</source>
+        <translation>sie ist größer als {most} MB</translation>
+    </message>
+    <message>
+        <source>it is nested more than {most} deep</source>
+        <translation>sie ist mehr als {most} Ebenen tief verschachtelt</translation>
+    </message>
+    <message>
+        <source>it is no text</source>
+        <translation>es ist kein Text</translation>
+    </message>
+    <message>
         <source>it is not measured, and the drops at the other corners mean nothing without it</source>
         <translation>es ist nicht gemessen, und die Lotmaße an den anderen Ecken sagen ohne es nichts</translation>
+    </message>
+    <message>
+        <source>it is not written in UTF-8; save it in that encoding</source>
+        <translation>sie ist nicht in UTF-8 geschrieben; speichern Sie sie in dieser Kodierung</translation>
     </message>
     <message>
         <source>it is {count} characters long and at most {most} are read</source>
@@ -3114,6 +3250,10 @@
     <message>
         <source>it leaves {room} under the first slat's dado, and {dado_wood} is the least</source>
         <translation>sie lässt {room} unter der Nut der ersten Lamelle, und {dado_wood} ist das wenigste</translation>
+    </message>
+    <message>
+        <source>it lies on another machine, and nothing is fetched from a network; copy it beside your file</source>
+        <translation>sie liegt auf einem anderen Rechner, und nichts wird aus einem Netz geholt; kopieren Sie sie neben Ihre Datei</translation>
     </message>
     <message>
         <source>it makes a slope of {pitch:.1f}°, and a slope must be less than {steepest:g}°</source>
@@ -3500,6 +3640,10 @@
         <translation>die Unterleiste ist {nailer} breit und das Holz {width}</translation>
     </message>
     <message>
+        <source>the bench sheet: dados and story sticks, laps, rips by stock, holes, test pairs, order of cuts</source>
+        <translation>das Werkbankblatt: Nuten und Maßlatten, Überblattungen, Längsschnitte nach Holz, Löcher, Probepaare, Reihenfolge der Schnitte</translation>
+    </message>
+    <message>
         <source>the boards of both corners would meet in the middle of a side {side} long</source>
         <translation>die Bretter beider Ecken würden sich in der Mitte einer {side} langen Seite treffen</translation>
     </message>
@@ -3512,6 +3656,10 @@
         <translation>die Haube läge unter den Stielen, die {inner} vom First stehen</translation>
     </message>
     <message>
+        <source>the checks: dry fit, rain, air, movement of the wood, what errors at the saw do</source>
+        <translation>die Prüfungen: Probezusammenbau, Regen, Luft, Arbeiten des Holzes, was Fehler an der Säge bewirken</translation>
+    </message>
+    <message>
         <source>the cladding under it ends {head} above the joint of the stages and must reach {upstand}</source>
         <translation>die Verschalung darunter endet {head} über der Fuge der Abschnitte und muss {upstand} erreichen</translation>
     </message>
@@ -3522,6 +3670,10 @@
     <message>
         <source>the corner board stock's width, 140 mm at most</source>
         <translation>die Breite des Eckbrettholzes, höchstens 140 mm</translation>
+    </message>
+    <message>
+        <source>the cut report: every part, its cuts and joints, set-ups for the saw</source>
+        <translation>der Schnittbericht: jedes Teil, seine Schnitte und Verbindungen, Einstellungen der Säge</translation>
     </message>
     <message>
         <source>the eave of a flared roof must be {least_break:g}° flatter than its faces at {pitch:.1f}°</source>
@@ -3564,12 +3716,20 @@
         <translation>der Schifter oder Normalsparren</translation>
     </message>
     <message>
+        <source>the key “{key}” stands twice in one object; keep one</source>
+        <translation>der Schlüssel „{key}“ steht zweimal in einem Objekt; behalten Sie einen</translation>
+    </message>
+    <message>
         <source>the king post would be {length} long</source>
         <translation>der Kaiserstiel wäre {length} lang</translation>
     </message>
     <message>
         <source>the legs leave {clear} between them, and the opening in the roof must be {least_opening} wide</source>
         <translation>die Stiele lassen {clear} zwischen sich, und die Öffnung im Dach muss {least_opening} breit sein</translation>
+    </message>
+    <message>
+        <source>the lift plan: weights, centres, people, slings, wind</source>
+        <translation>der Hebeplan: Gewichte, Schwerpunkte, Leute, Anschlagmittel, Wind</translation>
     </message>
     <message>
         <source>the list's usual stock for this use</source>
@@ -3808,6 +3968,10 @@
         <translation>{apart:.0f} mm auseinander</translation>
     </message>
     <message>
+        <source>{count} files are written. A double click opens one.</source>
+        <translation>{count} Dateien sind geschrieben. Ein Doppelklick öffnet eine.</translation>
+    </message>
+    <message>
         <source>{count} slopes are picked. Pick the two that meet in the ridge.</source>
         <translation>{count} Dachflächen sind gewählt. Wählen Sie die beiden, die sich im First treffen.</translation>
     </message>
@@ -3857,7 +4021,11 @@
     </message>
     <message>
         <source>{mm:g} mm is not a size that is sold. Give a length above 0 mm and at most {longest:g} mm.</source>
-        <translation>{mm:g} mm ist kein Maß, das verkauft wird. Geben Sie eine Länge über 0 mm und höchstens {longest:g} mm an.</translation>
+        <translation type="vanished">{mm:g} mm ist kein Maß, das verkauft wird. Geben Sie eine Länge über 0 mm und höchstens {longest:g} mm an.</translation>
+    </message>
+    <message>
+        <source>{mm:g} mm is not a size that is sold. Give at least {least:g} mm and at most {most:g} mm.</source>
+        <translation>{mm:g} mm ist kein Maß, das verkauft wird. Geben Sie mindestens {least:g} mm und höchstens {most:g} mm an.</translation>
     </message>
     <message>
         <source>{name} is {real:g} mm: it must be more than 0 mm. Measure the piece again.</source>
@@ -4867,6 +5035,10 @@
         <translation>Der Dachreiter, dem dieser gleicht, der erste der Reihe.</translation>
     </message>
     <message>
+        <source>The vent whose cut list this is.</source>
+        <translation>Der Dachreiter, dessen Schnittliste das ist.</translation>
+    </message>
+    <message>
         <source>Thickest stock that your saw cuts with its blade upright. 20 mm to 300 mm.</source>
         <translation>Dickstes Holz, das Ihre Säge mit aufrechtem Blatt schneidet. 20 mm bis 300 mm.</translation>
     </message>
@@ -5179,6 +5351,17 @@
     </message>
 </context>
 <context>
+    <name>Louverwright_CutList</name>
+    <message>
+        <source>Cut list in a spreadsheet</source>
+        <translation>Schnittliste in einer Tabelle</translation>
+    </message>
+    <message>
+        <source>Write the vent's cut list into a spreadsheet in the document, or bring it up to date; what you have written right of it stays with its cut.</source>
+        <translation>Die Schnittliste des Dachreiters in eine Tabelle im Dokument schreiben oder sie auf den neuesten Stand bringen; was Sie rechts daneben geschrieben haben, bleibt bei seinem Schnitt.</translation>
+    </message>
+</context>
+<context>
     <name>Louverwright_CutReport</name>
     <message>
         <source>Cut report</source>
@@ -5220,6 +5403,17 @@
     <message>
         <source>New vent</source>
         <translation>Neuer Dachreiter</translation>
+    </message>
+</context>
+<context>
+    <name>Louverwright_Papers</name>
+    <message>
+        <source>Choose which sets of papers to write to a folder, such as the cut report, the lift plan or the checks.</source>
+        <translation>Wählen, welche Papiere in einen Ordner geschrieben werden, etwa Schnittbericht, Hebeplan oder Prüfungen.</translation>
+    </message>
+    <message>
+        <source>Papers for the shop</source>
+        <translation>Papiere für die Werkstatt</translation>
     </message>
 </context>
 <context>

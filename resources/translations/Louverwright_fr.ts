@@ -292,6 +292,14 @@
         <translation>Choisissez l'autre bardage, ou un autre bois.</translation>
     </message>
     <message>
+        <source>Choose the report as it was written.</source>
+        <translation>Choisissez le rapport tel qu'il a été écrit.</translation>
+    </message>
+    <message>
+        <source>Choose which sets of papers to write to a folder, such as the cut report, the lift plan or the checks.</source>
+        <translation>Choisir les jeux de documents à écrire dans un dossier, comme le rapport de coupe, le plan de levage ou les contrôles.</translation>
+    </message>
+    <message>
         <source>Choose wider corner board stock, or a narrower face.</source>
         <translation>Choisissez un bois plus large pour les planches d'angle, ou une face plus étroite.</translation>
     </message>
@@ -326,6 +334,10 @@
     <message>
         <source>Choose {other} as {stock}, or measure again.</source>
         <translation>Choisissez {other} comme {stock}, ou mesurez de nouveau.</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Choisir…</translation>
     </message>
     <message>
         <source>Cladding</source>
@@ -422,6 +434,14 @@
     <message>
         <source>Cut already, not to change</source>
         <translation>Déjà coupées, à ne pas changer</translation>
+    </message>
+    <message>
+        <source>Cut list in a spreadsheet</source>
+        <translation>Liste de coupe dans une feuille de calcul</translation>
+    </message>
+    <message>
+        <source>Cut list of {vent}</source>
+        <translation>Liste de coupe de {vent}</translation>
     </message>
     <message>
         <source>Cut report</source>
@@ -590,6 +610,10 @@
     <message>
         <source>Folder for the cut report</source>
         <translation>Dossier du rapport de coupe</translation>
+    </message>
+    <message>
+        <source>Folder for the papers</source>
+        <translation>Dossier pour les documents</translation>
     </message>
     <message>
         <source>Form of the vent's roof: hipped on every side; hipped with a kicked eave, two pitches a face; or two faces that end in gables.</source>
@@ -890,6 +914,10 @@
     <message>
         <source>Included angle at the ridge {included} ± {reading_error}: both slopes {pitch}, each ± {error}.</source>
         <translation>Angle au faîtage {included} ± {reading_error} : les deux versants {pitch}, chacun ± {error}.</translation>
+    </message>
+    <message>
+        <source>It has {count} lengths, and at most {most} are read. Leave out what you do not use.</source>
+        <translation>Il a {count} longueurs, et {most} au plus sont lues. Omettez ce que vous n'utilisez pas.</translation>
     </message>
     <message>
         <source>It holds no exact numbers of a report. Choose a cuts.json.</source>
@@ -1320,6 +1348,10 @@
         <translation>N'est pas faite ici : achetée, réemployée, ou non voulue. Ses éléments ne sont dans aucun modèle, nombre ou poids, le rapport la donne comme omise, et ses voisines restent comme elles sont.</translation>
     </message>
     <message>
+        <source>Note of {mark} ({name})</source>
+        <translation>Note de {mark} ({name})</translation>
+    </message>
+    <message>
         <source>Notes</source>
         <translation>Remarques</translation>
     </message>
@@ -1362,6 +1394,10 @@
     <message>
         <source>On a roof that is drawn: how far along the ridge the vent's axis stands from the end that FromEnd names. Several vents stand by EndDistance.</source>
         <translation>Sur un toit dessiné : distance, le long du faîtage, de l'axe du lanterneau au bout que nomme FromEnd. Plusieurs lanterneaux se placent d'après EndDistance.</translation>
+    </message>
+    <message>
+        <source>Open the folder</source>
+        <translation>Ouvrir le dossier</translation>
     </message>
     <message>
         <source>Opening</source>
@@ -1410,6 +1446,10 @@
     <message>
         <source>Paper units</source>
         <translation>Unités sur papier</translation>
+    </message>
+    <message>
+        <source>Papers for the shop</source>
+        <translation>Documents pour l'atelier</translation>
     </message>
     <message>
         <source>Part</source>
@@ -1610,6 +1650,10 @@
     <message>
         <source>Result</source>
         <translation>Résultat</translation>
+    </message>
+    <message>
+        <source>Revision</source>
+        <translation>Révision</translation>
     </message>
     <message>
         <source>Revision of the model, as it stands in the report's title block.</source>
@@ -1912,6 +1956,10 @@
         <translation>Atelier</translation>
     </message>
     <message>
+        <source>Shorten it.</source>
+        <translation>Raccourcissez-le.</translation>
+    </message>
+    <message>
         <source>Shortest piece</source>
         <translation>Pièce la plus courte</translation>
     </message>
@@ -2128,6 +2176,14 @@
         <translation>Bois dans lequel les pièces sont coupées.</translation>
     </message>
     <message>
+        <source>Stop</source>
+        <translation>Arrêter</translation>
+    </message>
+    <message>
+        <source>Stopped. The sets that are listed are whole; the others were not written.</source>
+        <translation>Arrêté. Les jeux de la liste sont complets ; les autres n'ont pas été écrits.</translation>
+    </message>
+    <message>
         <source>Survey note</source>
         <translation>Note de relevé</translation>
     </message>
@@ -2158,6 +2214,10 @@
     <message>
         <source>Take it away: the list has no stock of this part's form and size.</source>
         <translation>Retirez-le : la liste n'a pas de bois de la forme et de la dimension de cette pièce.</translation>
+    </message>
+    <message>
+        <source>Take that character out.</source>
+        <translation>Retirez ce caractère.</translation>
     </message>
     <message>
         <source>Take the cap away under the vent and set its height to 0, or choose wider frame stock.</source>
@@ -2220,6 +2280,10 @@
         <translation>La comparaison est écrite, mais ce système n'a pas de visionneuse pour elle :</translation>
     </message>
     <message>
+        <source>The cut list was not written.</source>
+        <translation>La liste de coupe n'a pas été écrite.</translation>
+    </message>
+    <message>
         <source>The description in the tree that the last recompute wrote.</source>
         <translation>La description dans l'arborescence que le dernier recalcul a écrite.</translation>
     </message>
@@ -2252,6 +2316,10 @@
         <translation>La plus petite section parmi lames, gorge et ouverture du toit.</translation>
     </message>
     <message>
+        <source>The list has {count} items, and at most {most} are read. Leave out what you do not use.</source>
+        <translation>La liste a {count} articles, et {most} au plus sont lus. Omettez ce que vous n'utilisez pas.</translation>
+    </message>
+    <message>
         <source>The mark of each piece.</source>
         <translation>Le repère de chaque pièce.</translation>
     </message>
@@ -2282,6 +2350,14 @@
     <message>
         <source>The opening would leave nothing of the roof, which is smaller than the opening. Pick the whole roof for the vent, or make the vent narrower.</source>
         <translation>L'ouverture ne laisserait rien du toit, qui est plus petit que l'ouverture. Choisissez le toit entier pour le lanterneau, ou faites le lanterneau plus étroit.</translation>
+    </message>
+    <message>
+        <source>The papers could not be written to the folder {folder}: {reason}. Choose another folder.</source>
+        <translation>Les documents n'ont pas pu être écrits dans le dossier {folder} : {reason}. Choisissez un autre dossier.</translation>
+    </message>
+    <message>
+        <source>The papers were not written.</source>
+        <translation>Les documents n'ont pas été écrits.</translation>
     </message>
     <message>
         <source>The parts cannot be listed.</source>
@@ -2408,12 +2484,16 @@
         <translation>Le lanterneau n'a pas été comparé.</translation>
     </message>
     <message>
+        <source>The vent whose cut list this is.</source>
+        <translation>Le lanterneau dont c'est la liste de coupe.</translation>
+    </message>
+    <message>
         <source>The vent's axis would stand {past:.0f} mm past the end of the ridge, which is {total:.0f} mm long. Enter a distance from the {end} that stays on the ridge.</source>
         <translation>L'axe du lanterneau serait à {past:.0f} mm au-delà du bout du faîtage, long de {total:.0f} mm. Entrez une distance ({end}) qui reste sur le faîtage.</translation>
     </message>
     <message>
         <source>The wish that the last recompute found.</source>
-        <translation type="vanished">Le souhait que le dernier recalcul a trouvé.</translation>
+        <translation type="vanished">Le souhait trouvé par le dernier recalcul.</translation>
     </message>
     <message>
         <source>They are not the parts of a report.</source>
@@ -2436,8 +2516,16 @@
         <translation>Épaisseur mesurée ({stock}).</translation>
     </message>
     <message>
+        <source>This cannot be printed: {limit}. {cure}</source>
+        <translation>Ceci ne peut pas être imprimé : {limit}. {cure}</translation>
+    </message>
+    <message>
         <source>This is a picture. Vent and document stay as they are, and closing puts all together.</source>
         <translation>Ceci est une image. Lanterneau et document restent tels quels, et à la fermeture tout se rassemble.</translation>
+    </message>
+    <message>
+        <source>This system has no viewer for {path}.</source>
+        <translation>Ce système n'a pas de visionneuse pour {path}.</translation>
     </message>
     <message>
         <source>Top of the base above the ridge.</source>
@@ -2692,8 +2780,16 @@
         <translation>Bois laissé au bas des pieds, d'aplomb, pour les tracer sur un toit gauche ou un faîtage qui fléchit.</translation>
     </message>
     <message>
+        <source>Write</source>
+        <translation>Écrire</translation>
+    </message>
+    <message>
         <source>Write a number.</source>
         <translation>Écrivez un nombre.</translation>
+    </message>
+    <message>
+        <source>Write the vent's cut list into a spreadsheet in the document, or bring it up to date; what you have written right of it stays with its cut.</source>
+        <translation>Écrire la liste de coupe du lanterneau dans une feuille de calcul du document, ou la mettre à jour ; ce que vous avez écrit à sa droite reste avec sa coupe.</translation>
     </message>
     <message>
         <source>Write the vent's cut list, saw settings and drawings to a folder: HTML, PDF, CSV and JSON.</source>
@@ -2764,6 +2860,10 @@
         <translation>un montant épais de {stile_t} doit garder {dado_floor} derrière elle</translation>
     </message>
     <message>
+        <source>a text in it has half of a character (\ud800 to \udfff); take that out</source>
+        <translation>un texte y a un demi-caractère (\ud800 à \udfff) ; retirez-le</translation>
+    </message>
+    <message>
         <source>a weight</source>
         <translation>un poids</translation>
     </message>
@@ -2798,6 +2898,10 @@
     <message>
         <source>an area</source>
         <translation>une surface</translation>
+    </message>
+    <message>
+        <source>an endless number</source>
+        <translation>un nombre sans fin</translation>
     </message>
     <message>
         <source>an object without a shape</source>
@@ -3008,6 +3112,10 @@
         <translation>ft-in</translation>
     </message>
     <message>
+        <source>full-size templates to print and glue, and each as a DXF file</source>
+        <translation>gabarits grandeur nature à imprimer et à coller, chacun aussi en fichier DXF</translation>
+    </message>
+    <message>
         <source>gable</source>
         <translation>à pignons</translation>
     </message>
@@ -3088,6 +3196,18 @@
         <translation>elle ne peut être plus large que le bois de cadre, {frame_w}</translation>
     </message>
     <message>
+        <source>it has a character that cannot be printed, U+{number}</source>
+        <translation>il a un caractère qui ne peut pas être imprimé, U+{number}</translation>
+    </message>
+    <message>
+        <source>it has {count} characters, and at most {most} are printed</source>
+        <translation>il a {count} caractères, et {most} au plus sont imprimés</translation>
+    </message>
+    <message>
+        <source>it is a pipe or a device; give a file</source>
+        <translation>c'est un tube ou un périphérique ; donnez un fichier</translation>
+    </message>
+    <message>
         <source>it is a {form}, and the cladding is to be {cladding}</source>
         <translation>sa forme est {form}, et le bardage choisi est {cladding}</translation>
     </message>
@@ -3100,8 +3220,24 @@
         <translation>sa forme est {form}, {section}, et le lanterneau est disposé d'après « {usual} », de forme {usual_form}, {usual_section}</translation>
     </message>
     <message>
+        <source>it is larger than {most} MB</source>
+        <translation>il dépasse {most} Mo</translation>
+    </message>
+    <message>
+        <source>it is nested more than {most} deep</source>
+        <translation>il est imbriqué sur plus de {most} niveaux</translation>
+    </message>
+    <message>
+        <source>it is no text</source>
+        <translation>ce n'est pas un texte</translation>
+    </message>
+    <message>
         <source>it is not measured, and the drops at the other corners mean nothing without it</source>
         <translation>elle n'est pas mesurée, et les chutes aux autres angles ne disent rien sans elle</translation>
+    </message>
+    <message>
+        <source>it is not written in UTF-8; save it in that encoding</source>
+        <translation>il n'est pas écrit en UTF-8 ; enregistrez-le dans ce codage</translation>
     </message>
     <message>
         <source>it is {count} characters long and at most {most} are read</source>
@@ -3114,6 +3250,10 @@
     <message>
         <source>it leaves {room} under the first slat's dado, and {dado_wood} is the least</source>
         <translation>elle laisse {room} sous la rainure de la première lame, et {dado_wood} est le minimum</translation>
+    </message>
+    <message>
+        <source>it lies on another machine, and nothing is fetched from a network; copy it beside your file</source>
+        <translation>il se trouve sur une autre machine, et rien n'est pris sur un réseau ; copiez-le à côté de votre fichier</translation>
     </message>
     <message>
         <source>it makes a slope of {pitch:.1f}°, and a slope must be less than {steepest:g}°</source>
@@ -3500,6 +3640,10 @@
         <translation>la moulure est large de {nailer} et le bois de {width}</translation>
     </message>
     <message>
+        <source>the bench sheet: dados and story sticks, laps, rips by stock, holes, test pairs, order of cuts</source>
+        <translation>la feuille d'établi : rainures et piges, mi-bois, délignages par bois, trous, paires d'essai, ordre des coupes</translation>
+    </message>
+    <message>
         <source>the boards of both corners would meet in the middle of a side {side} long</source>
         <translation>les planches des deux angles se joindraient au milieu d'un côté long de {side}</translation>
     </message>
@@ -3512,6 +3656,10 @@
         <translation>la faîtière serait sous les pieds, qui sont à {inner} du faîtage</translation>
     </message>
     <message>
+        <source>the checks: dry fit, rain, air, movement of the wood, what errors at the saw do</source>
+        <translation>les contrôles : montage à blanc, pluie, air, jeu du bois, effet des erreurs de sciage</translation>
+    </message>
+    <message>
         <source>the cladding under it ends {head} above the joint of the stages and must reach {upstand}</source>
         <translation>le bardage au-dessous finit {head} au-dessus du joint des étages et doit atteindre {upstand}</translation>
     </message>
@@ -3522,6 +3670,10 @@
     <message>
         <source>the corner board stock's width, 140 mm at most</source>
         <translation>la largeur du bois des planches d'angle, 140 mm au plus</translation>
+    </message>
+    <message>
+        <source>the cut report: every part, its cuts and joints, set-ups for the saw</source>
+        <translation>le rapport de coupe : chaque pièce, ses coupes et assemblages, réglages de la scie</translation>
     </message>
     <message>
         <source>the eave of a flared roof must be {least_break:g}° flatter than its faces at {pitch:.1f}°</source>
@@ -3564,12 +3716,20 @@
         <translation>l'empannon ou le chevron</translation>
     </message>
     <message>
+        <source>the key “{key}” stands twice in one object; keep one</source>
+        <translation>la clé « {key} » figure deux fois dans un même objet ; gardez-en une</translation>
+    </message>
+    <message>
         <source>the king post would be {length} long</source>
         <translation>le poinçon serait long de {length}</translation>
     </message>
     <message>
         <source>the legs leave {clear} between them, and the opening in the roof must be {least_opening} wide</source>
         <translation>les pieds laissent {clear} entre eux, et l'ouverture du toit doit être large de {least_opening}</translation>
+    </message>
+    <message>
+        <source>the lift plan: weights, centres, people, slings, wind</source>
+        <translation>le plan de levage : poids, centres de gravité, personnes, élingues, vent</translation>
     </message>
     <message>
         <source>the list's usual stock for this use</source>
@@ -3808,6 +3968,10 @@
         <translation>à {apart:.0f} mm l'un de l'autre</translation>
     </message>
     <message>
+        <source>{count} files are written. A double click opens one.</source>
+        <translation>{count} fichiers sont écrits. Un double-clic en ouvre un.</translation>
+    </message>
+    <message>
         <source>{count} slopes are picked. Pick the two that meet in the ridge.</source>
         <translation>{count} versants sont choisis. Choisissez les deux qui se joignent au faîtage.</translation>
     </message>
@@ -3857,7 +4021,11 @@
     </message>
     <message>
         <source>{mm:g} mm is not a size that is sold. Give a length above 0 mm and at most {longest:g} mm.</source>
-        <translation>{mm:g} mm n'est pas une dimension vendue. Donnez une longueur de plus de 0 mm et d'au plus {longest:g} mm.</translation>
+        <translation type="vanished">{mm:g} mm n'est pas une dimension vendue. Indiquez une longueur de plus de 0 mm et d'au plus {longest:g} mm.</translation>
+    </message>
+    <message>
+        <source>{mm:g} mm is not a size that is sold. Give at least {least:g} mm and at most {most:g} mm.</source>
+        <translation>{mm:g} mm n'est pas une dimension vendue. Donnez au moins {least:g} mm et au plus {most:g} mm.</translation>
     </message>
     <message>
         <source>{name} is {real:g} mm: it must be more than 0 mm. Measure the piece again.</source>
@@ -4867,6 +5035,10 @@
         <translation>Le lanterneau auquel celui-ci est semblable, le premier de la rangée.</translation>
     </message>
     <message>
+        <source>The vent whose cut list this is.</source>
+        <translation>Le lanterneau dont c'est la liste de coupe.</translation>
+    </message>
+    <message>
         <source>Thickest stock that your saw cuts with its blade upright. 20 mm to 300 mm.</source>
         <translation>Bois le plus épais que votre scie coupe lame d'aplomb. de 20 mm à 300 mm.</translation>
     </message>
@@ -5179,6 +5351,17 @@
     </message>
 </context>
 <context>
+    <name>Louverwright_CutList</name>
+    <message>
+        <source>Cut list in a spreadsheet</source>
+        <translation>Liste de coupe dans une feuille de calcul</translation>
+    </message>
+    <message>
+        <source>Write the vent's cut list into a spreadsheet in the document, or bring it up to date; what you have written right of it stays with its cut.</source>
+        <translation>Écrire la liste de coupe du lanterneau dans une feuille de calcul du document, ou la mettre à jour ; ce que vous avez écrit à sa droite reste avec sa coupe.</translation>
+    </message>
+</context>
+<context>
     <name>Louverwright_CutReport</name>
     <message>
         <source>Cut report</source>
@@ -5220,6 +5403,17 @@
     <message>
         <source>New vent</source>
         <translation>Nouveau lanterneau</translation>
+    </message>
+</context>
+<context>
+    <name>Louverwright_Papers</name>
+    <message>
+        <source>Choose which sets of papers to write to a folder, such as the cut report, the lift plan or the checks.</source>
+        <translation>Choisir les jeux de documents à écrire dans un dossier, comme le rapport de coupe, le plan de levage ou les contrôles.</translation>
+    </message>
+    <message>
+        <source>Papers for the shop</source>
+        <translation>Documents pour l'atelier</translation>
     </message>
 </context>
 <context>

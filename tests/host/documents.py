@@ -9,6 +9,8 @@ from louverwright.features.vent import is_vent, parts_of
 
 #: Groups of properties that are FreeCAD's own, or how we find out what is stale.
 NOT_OURS = ("Base", "", "Louverwright")
+#: Digests of the last figure of every plane: only whether they are the present ones matters, and that shows in what is stale.
+DIGESTS = ("ContentKey", "ModelKey", "ValuesKey")
 
 
 def plain(value):
@@ -30,7 +32,8 @@ def plain(value):
 
 def properties(obj):
     """Every property of ours."""
-    return {name: plain(getattr(obj, name)) for name in obj.PropertiesList if obj.getGroupOfProperty(name) not in NOT_OURS}
+    return {name: plain(getattr(obj, name)) for name in obj.PropertiesList
+            if name not in DIGESTS and obj.getGroupOfProperty(name) not in NOT_OURS}
 
 
 def told(document):

@@ -138,16 +138,12 @@ def _turn(cut: Cut) -> int:
     return CUT_ORDER.index(cut.kind)
 
 
-def body_of(member: Member) -> Solid:
+@lru_cache(maxsize=4096)
+def body_of(stick: Stick) -> Solid:
     """The cells of a trimmed stick in its own frame, bores apart; () where nothing is left: a shape to look at, no cuts.
 
     Raises LayoutError when a single plane takes all of it.
     """
-    return _body_from(stick_of(member))
-
-
-@lru_cache(maxsize=4096)
-def _body_from(stick: Stick) -> Solid:
     convex, _, wastes = _trimmed(stick)
     body: Solid = (convex,)
     for trim in wastes:

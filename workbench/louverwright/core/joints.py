@@ -192,8 +192,14 @@ class Stands:
 
 def stands(piece: Piece, part: Part) -> Stands:
     """A piece where it stands in the assembly frame."""
-    xs, ys, zs = zip(*map(piece.placement.point, board_shell(part.board).points), strict=True)
-    return Stands(piece, part, (min(xs), min(ys), min(zs)), (max(xs), max(ys), max(zs)))
+    return Stands(piece, part, *_box(part.board, piece.placement))
+
+
+@lru_cache(maxsize=1 << 13)
+def _box(board: Board, place: Placement) -> tuple[Vec, Vec]:
+    """The lowest and the highest x, y, z of a board that stands at ``place``."""
+    xs, ys, zs = zip(*map(place.point, board_shell(board).points), strict=True)
+    return (min(xs), min(ys), min(zs)), (max(xs), max(ys), max(zs))
 
 
 def patches_of(board: Board, place: Placement) -> dict[Vec, list[Patch]]:
@@ -235,10 +241,14 @@ def join(a: Stands, b: Stands, gap: float) -> bool:
 
     Asked in the first one's board frame, and remembered: most joints of a vent are the same joint on another side.
     """
-    place, other = a.piece.placement, b.piece.placement
+    return _join_at(a.part.board, a.piece.placement, b.part.board, b.piece.placement, gap)
+
+
+@lru_cache(maxsize=1 << 14)
+def _join_at(a: Board, place: Placement, b: Board, other: Placement, gap: float) -> bool:
     there = Placement(place.local_point(other.origin), place.local_direction(other.x), place.local_direction(other.y),
                       place.local_direction(other.z))
-    return _join(a.part.board, b.part.board, there.rounded(), gap)
+    return _join(a, b, there.rounded(), gap)
 
 
 @lru_cache(maxsize=1 << 15)

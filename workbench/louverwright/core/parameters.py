@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from functools import cached_property
 from typing import Any
 
 from .saying import say
@@ -56,7 +57,7 @@ class Parameter:
         """The unit of the value inside the program."""
         return UNITS[self.kind]
 
-    @property
+    @cached_property
     def property_name(self) -> str:
         """The name as a FreeCAD property: RoofPitch for roof_pitch."""
         return "".join(word.capitalize() for word in self.name.split("_"))

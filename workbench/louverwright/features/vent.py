@@ -26,6 +26,7 @@ from ..places import stock_list
 from .hooks import announce
 from .language import in_user_words, tr
 from .model import REFUSALS, WORDS, folder_of_document, keys_of, owned_by, spec_of
+from .one_recompute import forget
 from .part_kind import make_part_kind, set_wish
 from .properties import ensure, ensure_properties, names_of, result_row, set_results, set_values
 from .proxy import Proxy
@@ -73,6 +74,7 @@ class Vent(Proxy):
         if place is not None:
             take_seat(obj, place)
         set_results(obj, figures(spec))
+        forget(obj)    # a part's wish may have come from an expression after the first part had asked
         touch_stale(obj, spec)
         if lost is not None:
             raise in_user_words(lost).with_traceback(None)
@@ -88,6 +90,7 @@ class Vent(Proxy):
             moved_by_hand(obj)
         if name not in SHAPING:
             return
+        forget(obj)
         if getattr(obj, "ValuesKey", "") != values_key(obj):
             for part in parts_of(obj):
                 part.touch()
