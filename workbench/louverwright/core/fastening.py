@@ -66,7 +66,7 @@ def lengths_sold(units: str) -> tuple[float, ...]:
 #: Lengths that differ by less are alike (mm).
 NOISE = 0.01
 #: Where a place is not good: how far along the seam, and to which share of its width, a screw is moved.
-SHIFTS, SHARES = (0.0, 14.0, -14.0, 30.0, -30.0, 55.0, -55.0), (0.5, 0.25, 0.75)
+SHIFTS, SHARES = (0.0, 14.0, -14.0, 30.0, -30.0, 55.0, -55.0, 85.0, -85.0), (0.5, 0.25, 0.75)
 #: Less wood than this before the seam carries no head (mm), of the frame and of what is light.
 LEAST_THROUGH, LEAST_THROUGH_LIGHT = 15.0, 3.0
 
