@@ -30,7 +30,6 @@ from .fixings import (
     MAST_KEEP_OUT,
     MOST_LEAN,
     MOST_LEAN_SLANTED,
-    MOST_THROUGH,
     NAIL,
     NAIL_SHANKS,
     NONE,
@@ -233,19 +232,21 @@ def _lap_places(low: float, high: float, end: float, width: float) -> Iterator[t
 
 def _driven(row: Fixing, seam: Seam, pieces: tuple[str, str], place: tuple[float, float], stood: Sequence[Body],
             board: _Board, number: int) -> tuple[Driven | None, str]:
-    """The first good screw at a place or near it, and else what a driver met there."""
+    """The first good screw at a place or near it, through the least wood of those that slant alike; and else what a driver met
+    there."""
     blocked = ""
     points = tuple(_points(seam.main, place))
     for way in row.ways:
-        for axis, back in _axes(way, seam, pieces, board, number):
+        for axes, back in _axes(way, seam, pieces, board, number):
             for point in points:
-                driven = _along(row, point, axis, seam, pieces[::-1] if back else pieces, back, stood, board)
-                if driven is None or not _clear(driven, pieces, board):
-                    continue
-                met = "" if row.fastener == NAIL else unreachable(driven, stood, board.driver)
-                if not met:
-                    return driven, ""
-                blocked = met
+                made = (_along(row, point, axis, seam, pieces[::-1] if back else pieces, back, stood, board) for axis in axes)
+                for driven in sorted((each for each in made if each), key=lambda each: round(each.through)):
+                    if not _clear(driven, pieces, board):
+                        continue
+                    met = "" if row.fastener == NAIL else unreachable(driven, stood, board.driver)
+                    if not met:
+                        return driven, ""
+                    blocked = met
     return None, blocked
 
 
@@ -259,23 +260,22 @@ def _points(contact: Contact, place: tuple[float, float]) -> Iterator[Vec]:
                 yield contact.point(station + shift, chord[0] + other * (chord[1] - chord[0]))
 
 
-def _axes(way: str, seam: Seam, pieces: tuple[str, str], board: _Board, number: int) -> Iterator[tuple[Vec, bool]]:
-    """Directions to drive in, and whether from the second piece: along the seam's normal, or on a slant from a face or an
-    edge; never along a board, where a driver might find room in a closed box."""
+def _axes(way: str, seam: Seam, pieces: tuple[str, str], board: _Board, number: int) -> Iterator[tuple[list[Vec], bool]]:
+    """Directions to drive in, those that slant alike together, and whether from the second piece: along the seam's normal, or
+    on a slant from a face or an edge; never along a board, where a driver might find room in a closed box."""
     back = way in (BACK, SLANT_BACK)
     through = pieces[1] if back else pieces[0]
     normal = seam.main.normal if through == seam.joint.first else scale(seam.main.normal, -1.0)
     if way not in (SLANT, SLANT_BACK):
-        yield normal, back
+        yield [normal], back
         return
     place = board.by_id[through].piece.placement
     sides = [unit(flat) for side in (place.z, place.y)
              if length(flat := sub(side, scale(normal, dot(side, normal)))) > 0.2]
-    for angle in SLANTS:
-        a = math.radians(angle)
-        for side in sides:
-            for sense in ((1.0, -1.0) if number % 2 else (-1.0, 1.0)):
-                yield add(scale(normal, math.cos(a)), scale(side, sense * math.sin(a))), back
+    senses = (1.0, -1.0) if number % 2 else (-1.0, 1.0)
+    for angle in map(math.radians, SLANTS):
+        yield [add(scale(normal, math.cos(angle)), scale(side, sense * math.sin(angle)))
+               for side in sides for sense in senses], back
 
 
 def _along(row: Fixing, point: Vec, axis: Vec, seam: Seam, pieces: tuple[str, str], back: bool, stood: Sequence[Body],
@@ -284,7 +284,7 @@ def _along(row: Fixing, point: Vec, axis: Vec, seam: Seam, pieces: tuple[str, st
     away = scale(axis, -1.0)
     at_seam = point if pieces[0] == seam.joint.first else add(point, scale(seam.main.normal, seam.joint.gap))
     through = wood_ahead(at_seam, away, (board.by_id[pieces[0]],))
-    if not (LEAST_THROUGH_LIGHT if row.light else LEAST_THROUGH) <= through <= MOST_THROUGH:
+    if not (LEAST_THROUGH_LIGHT if row.light else LEAST_THROUGH) <= through <= row.most:
         return None
     slant = math.degrees(math.acos(min(1.0, abs(dot(axis, seam.main.normal)))))
     gap = seam.joint.gap / math.cos(math.radians(slant))

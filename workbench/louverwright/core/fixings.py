@@ -43,6 +43,8 @@ LIGHT_HOLD = 9.0
 SHORT_OF_FACE = 3.2
 #: More wood than this before the seam is not bored through (mm).
 MOST_THROUGH = 64.0
+#: Through the thickness of a plank, not from its edge (mm).
+THICKNESS = 48.0
 #: Angles between a slanted screw and the seam's normal that are tried (degrees; 30° is the toe-nail's, common practice).
 SLANTS = (30.0, 45.0, 20.0, 60.0)
 #: A screw square to its seam starts from a face that leans no more than this from square to it, a slanted one that (degrees).
@@ -66,9 +68,9 @@ class Fixing:
     """How pieces of ``first`` are held to pieces of ``second`` (families of kinds).
 
     ``ways`` are tried in order.  ``spacing`` is the most between two in a row (mm), ``least`` the fewest in a joint.
-    ``light`` parts carry nothing and hold by less; ``hold`` times what lies before is wanted in
-    the second part and on behind it.  ``plugged`` heads lie in the weather; a joint of another side is left to the
-    neighbours where ``own_side`` is set.
+    ``light`` parts carry nothing and hold by less; ``hold`` times what lies before is wanted in the second part and on behind
+    it; no more than ``most`` mm are gone through.  ``plugged`` heads lie in the weather; a joint of another side is left to
+    the neighbours where ``own_side`` is set.
     """
 
     first: str
@@ -80,6 +82,7 @@ class Fixing:
     least: int = 2
     light: bool = False
     hold: float = HOLD
+    most: float = MOST_THROUGH
     plugged: bool = False
     own_side: bool = False
     words: str = ""
@@ -99,7 +102,7 @@ FIXINGS: tuple[Fixing, ...] = (
     Fixing("base.rail.top", "base.leg", pattern=LAP, light=True, own_side=True, words="glued"),
     _none("base.rail.top", "base.leg", "glued at the corner, drawn up by the legs' screws"),
     Fixing("base.rail.bottom", "base.leg", ways=(STRAIGHT, SLANT, BACK, SLANT_BACK)),
-    Fixing("base.leg", "base.leg", spacing=250.0, words="at the corner"),
+    Fixing("base.leg", "base.leg", spacing=250.0, most=THICKNESS, words="at the corner"),
     _none("base.rail.top", "base.rail.top", "drawn up by the legs' screws"),
     Fixing("base.sole", "base.leg", ways=(SLANT, BACK, STRAIGHT)),
     Fixing("base.sole", "base.sole", ways=(SLANT, SLANT_BACK, STRAIGHT), least=1, words="over the ridge"),
@@ -121,10 +124,10 @@ FIXINGS: tuple[Fixing, ...] = (
     # ---- louver stage
     Fixing("louver.rail", "louver.post", pattern=LAP, light=True, own_side=True, words="glued"),
     _none("louver.rail", "louver.post", "glued at the corner, drawn up by the posts' screws"),
-    Fixing("louver.post", "louver.post", spacing=250.0, words="at the corner"),
+    Fixing("louver.post", "louver.post", spacing=250.0, most=THICKNESS, words="at the corner"),
     _none("louver.rail", "louver.rail", "drawn up by the posts' screws"),
     Fixing("louver.bed", "louver.rail.bottom", light=True, words="glued"),
-    Fixing("louver.sill", "louver.bed", spacing=250.0, light=True, words="glued"),
+    Fixing("louver.sill", "louver.bed", spacing=250.0, light=True, plugged=True, words="glued"),
     Fixing("louver.sill", "louver.stile louver.mullion", light=True, least=1),
     Fixing("louver.stile", "louver.head", light=True, least=2, words="into the head rail's end"),
     Fixing("louver.head", "louver.mullion", light=True, least=2),
@@ -174,7 +177,7 @@ FIXINGS: tuple[Fixing, ...] = (
     Fixing("roof.gable.board", "roof.plate roof.common", spacing=152.0, light=True, source=EDGE_RULE),
     _none("roof.gable.board", "roof", _BY_ITS_OWN),
     Fixing("roof.gable.bed", "roof.plate", light=True, words="glued"),
-    Fixing("roof.gable.sill", "roof.gable.bed", spacing=250.0, light=True, words="glued"),
+    Fixing("roof.gable.sill", "roof.gable.bed", spacing=250.0, light=True, plugged=True, words="glued"),
     Fixing("roof.gable.apron", "roof.plate", spacing=254.0, light=True, plugged=True, own_side=True, words="glued"),
     _none("roof.gable.apron", "roof", _BY_ITS_OWN),
     Fixing("roof.gable.stile", "roof.common", light=True, words="up into the rafter"),
