@@ -9,6 +9,7 @@ from functools import lru_cache
 import pytest
 from making import EXAMPLES, INCH, job_of
 
+from louverwright.core.assembly import GLUED
 from louverwright.core.dry_fit import standing_cells
 from louverwright.core.fastening import (
     INCH_LENGTHS,
@@ -92,6 +93,12 @@ def test_screws_lie_in_both_pieces_and_come_out_nowhere(name: str) -> None:
             tip = sub(driven.tip, scale(driven.way, 0.5))
             assert any(inside(cells[body], tip) for body in order.there_when(each.first, each.second))
             assert driven.hold >= LIGHT_HOLD - 1e-6 and driven.length in INCH_LENGTHS + METRIC_LENGTHS
+
+
+@pytest.mark.parametrize("name", THREE)
+def test_what_is_called_glued_is_a_glued_joint(name: str) -> None:
+    told = [each for each in plan_of(name) if each.row.words.startswith("glued")]
+    assert told and all(each.joint.kind == GLUED for each in told), [each.first for each in told if each.joint.kind != GLUED]
 
 
 @pytest.mark.parametrize("name", THREE[:1])

@@ -69,7 +69,8 @@ WORDS: dict[str, StepWords] = {
     "roof.gable.screen": StepWords("Gable ends: screens", ("From inside: mesh first, then battens over its edges.",)),
     "roof.fascia": StepWords("Fascia", ("Screw the fascia to the tails, its upper edge in the plane of the roof.",)),
     "roof.lookout": StepWords("Lookouts", ("Screw the lookouts to the gables' rafters, upper edges to the sheathing.",)),
-    "roof.barge": StepWords("Barge boards", ("Hold the barge boards up to ridge and fascia, screw and plug.",)),
+    "roof.barge": StepWords("Barge boards", (
+        "Hold the barge boards up to ridge and fascia and nail them; lookouts are screwed through them and plugged.",)),
     "roof.sheathing": StepWords("Roof sheathing", (
         "Nail the sheathing along every edge. Leave the covering until the stage is on the vent, or cover it now if it can be "
         "lifted whole.",)),
