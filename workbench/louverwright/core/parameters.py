@@ -315,6 +315,15 @@ PARAMETERS: tuple[Parameter, ...] = (
               "of a scaffold.", 300.0, 5_000.0, scope=PAPER, auto="not given"),
     Parameter("wind_speed", NUMBER, SHOP, 0.0, "Design wind speed of the place in m/s, as the code there gives it "
               "(three-second gust).", 20.0, 90.0, scope=PAPER, auto="not given"),
+    Parameter("driver_length", LENGTH, SHOP, 280.0, "Length of your driver with its bit, along the screw.", 120.0, 600.0,
+              scope=PAPER),
+    Parameter("primer_coats", COUNT, SHOP, 1, "Coats of primer.", 0, 4, scope=PAPER),
+    Parameter("paint_coats", COUNT, SHOP, 2, "Coats of paint over the primer.", 0, 6, scope=PAPER),
+    Parameter("paint_coverage", NUMBER, SHOP, 10.0, "Square metres that a litre of primer or paint covers in one coat, as its "
+              "tin says.", 2.0, 20.0, scope=PAPER),
+    Parameter("course_exposure", LENGTH, SHOP, 0.0, "How much of each course of the barn's shingles or tiles shows, up the "
+              "slope; there is one step flashing for each.", 60.0, 600.0, scope=PAPER,
+              auto="sheet covering: side pans instead of steps"),
     Parameter("shortest_piece", LENGTH, SHOP, 200.0, "Shortest piece that you let your saw cut without a holder.",
               50.0, 600.0, scope=PAPER),
 )
