@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import random
-from functools import lru_cache
+from functools import cache
 
 import pytest
+
 from louverwright.core.stick_bound import bound_of, relaxed
 from louverwright.core.stick_plan import Sold, StickPlan, TooLong, room_of, size_of, stick_plan
 
@@ -21,7 +22,7 @@ def keeps_its_word(plan: StickPlan, wanted: dict[int, int]) -> None:
     made = {size: sum(stick.pieces[i] for stick in plan.sticks) for i, size in enumerate(plan.sizes)}
     assert made == wanted
     for stick in plan.sticks:
-        assert sum(size * many for size, many in zip(plan.sizes, stick.pieces)) <= stick.room
+        assert sum(size * many for size, many in zip(plan.sizes, stick.pieces, strict=True)) <= stick.room
     assert plan.bound <= plan.cost and plan.proven == (plan.bound == plan.cost)
 
 
@@ -44,7 +45,7 @@ def least_cost(wanted: dict[int, int], sold: tuple[Sold, ...], own: tuple[int, .
     """The least cost by another way: piece after piece into every open stick or a new one, all states remembered."""
     pieces = tuple(size for size in sorted(wanted, reverse=True) for _ in range(wanted[size]))
 
-    @lru_cache(maxsize=None)
+    @cache
     def rest(at: int, gaps: tuple[int, ...]) -> int:
         if at == len(pieces):
             return 0
@@ -103,5 +104,6 @@ def test_a_piece_longer_than_any_stick_is_refused() -> None:
 def test_the_bound_is_the_relaxed_plans() -> None:
     """452.25 rolls, from memory of the same chapter."""
     sizes = tuple(sorted(RAWS, reverse=True))
-    duals, _ = relaxed(sizes, [RAWS[size] for size in sizes], [(100, 1)], float("inf"))
-    assert float(bound_of(sizes, [RAWS[size] for size in sizes], duals, 100).cost([(100, 1)])) == pytest.approx(452.25, abs=1e-4)
+    load = [RAWS[size] for size in sizes]
+    duals, _ = relaxed(sizes, load, [(100, 1)], float("inf"))
+    assert float(bound_of(sizes, load, duals, 100).cost([(100, 1)])) == pytest.approx(452.25, abs=1e-4)

@@ -44,11 +44,14 @@ class Bound:
         return sum(self.holds(room) for room in rooms) >= self.needed
 
 
-def knapsack(sizes: Sequence[int], values: Sequence[int] | Vector, room: int) -> tuple[list[int] | Vector, list[int]]:
-    """The most value for every room up to ``room``, any number of each size, and the last size taken (−1: a step free)."""
-    best: list[int] | Vector = [0] * (room + 1)
+def knapsack(sizes: Sequence[int], values: Sequence[float], room: int) -> tuple[Vector, list[int]]:
+    """The most value for every room up to ``room``, any number of each size, and the last size taken (−1: a step free).
+
+    Whole values give whole sums, exactly.
+    """
+    best: Vector = [0] * (room + 1)
     took = [-1] * (room + 1)
-    for index, (size, value) in enumerate(zip(sizes, values)):
+    for index, (size, value) in enumerate(zip(sizes, values, strict=True)):
         if value <= 0:
             continue
         for at in range(max(size, 1), room + 1):
@@ -66,7 +69,7 @@ def bound_of(sizes: Sequence[int], load: Sequence[int], values: Sequence[float],
     whole = tuple(max(0, int(value * FINE)) for value in values)
     step = max(1, -(-room // STEPS))
     most, _ = knapsack([size // step for size in sizes], whole, room // step)
-    return Bound(whole, tuple(int(value) for value in most), step, sum(a * b for a, b in zip(whole, load)))
+    return Bound(whole, tuple(int(value) for value in most), step, sum(a * b for a, b in zip(whole, load, strict=True)))
 
 
 @dataclass
@@ -79,11 +82,11 @@ class _Basis:
 
     def duals(self) -> Vector:
         costs = [cost for cost, _ in self.columns]
-        return [sum(c * row[i] for c, row in zip(costs, self.inverse) if c) for i in range(len(costs))]
+        return [sum(c * row[i] for c, row in zip(costs, self.inverse, strict=True) if c) for i in range(len(costs))]
 
     def enter(self, cost: float, column: tuple[int, ...]) -> bool:
         """Takes a column in for the one that it drives out; False where none limits it."""
-        way = [sum(a * b for a, b in zip(row, column) if b) for row in self.inverse]
+        way = [sum(a * b for a, b in zip(row, column, strict=True) if b) for row in self.inverse]
         ratios = [(max(0.0, self.level[i]) / w, i) for i, w in enumerate(way) if w > 1e-9]
         if not ratios:
             return False
@@ -91,7 +94,7 @@ class _Basis:
         pivot = [each / way[out] for each in self.inverse[out]]
         for i, w in enumerate(way):
             if i != out and w:
-                self.inverse[i] = [a - w * b for a, b in zip(self.inverse[i], pivot)]
+                self.inverse[i] = [a - w * b for a, b in zip(self.inverse[i], pivot, strict=True)]
                 self.level[i] -= w * amount
         self.inverse[out], self.level[out], self.columns[out] = pivot, amount, (cost, column)
         return True
@@ -117,7 +120,7 @@ def relaxed(sizes: Sequence[int], load: Sequence[int], prices: Sequence[tuple[in
                  if best[room // step] > price * (1.0 + 1e-9)]
         if not fresh or not _enter_all(basis, fresh) or time.monotonic() > deadline:
             break
-    used = [(level, int(cost), column) for level, (cost, column) in zip(basis.level, basis.columns) if cost]
+    used = [(level, int(cost), column) for level, (cost, column) in zip(basis.level, basis.columns, strict=True) if cost]
     return basis.duals(), used
 
 
@@ -125,7 +128,7 @@ def _enter_all(basis: _Basis, fresh: list[tuple[int, tuple[int, ...]]]) -> bool:
     """Takes in every filling that is still worth more than it costs; whether there was one."""
     entered = False
     for price, column in sorted(fresh):
-        worth = sum(a * b for a, b in zip(basis.duals(), column) if b)
+        worth = sum(a * b for a, b in zip(basis.duals(), column, strict=True) if b)
         if worth > price * (1.0 + 1e-9):
             entered = basis.enter(float(price), column) or entered
     return entered

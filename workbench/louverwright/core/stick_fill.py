@@ -22,7 +22,7 @@ def reaches(sizes: Sequence[int], load: Sequence[int], room: int) -> list[int]:
     """For each size in order the sums up to ``room`` that it and those *after* it make, as bits; the last is for none."""
     mask = (1 << (room + 1)) - 1
     found = [1]
-    for size, many in zip(reversed(sizes), reversed(load)):
+    for size, many in zip(reversed(sizes), reversed(load), strict=True):
         sums, left, step = found[-1], min(many, room // size), 1
         while left > 0:
             step = min(step, left)
@@ -38,7 +38,7 @@ def fullest(sizes: Sequence[int], load: Sequence[int], room: int, short: int = 0
     sums = reaches(sizes, load, room)
     total = (sums[0] & ((1 << (max(0, room - short) + 1)) - 1)).bit_length() - 1
     out = []
-    for size, many, after in zip(sizes, load, sums[1:]):
+    for size, many, after in zip(sizes, load, sums[1:], strict=True):
         count = next(n for n in range(min(many, total // size), -1, -1) if after >> (total - n * size) & 1)
         out.append(count)
         total -= count * size
@@ -47,12 +47,12 @@ def fullest(sizes: Sequence[int], load: Sequence[int], room: int, short: int = 0
 
 def weight(sizes: Sequence[int], load: Sequence[int]) -> int:
     """The sum of the sizes of a load."""
-    return sum(size * many for size, many in zip(sizes, load))
+    return sum(size * many for size, many in zip(sizes, load, strict=True))
 
 
 def less(load: Sequence[int], taken: Sequence[int]) -> Load:
     """What is left of a load."""
-    return tuple(a - b for a, b in zip(load, taken))
+    return tuple(a - b for a, b in zip(load, taken, strict=True))
 
 
 def greedy(sizes: Sequence[int], load: Load, rooms: Sequence[int], chance: random.Random, loose: int = 0
@@ -68,7 +68,7 @@ def greedy(sizes: Sequence[int], load: Load, rooms: Sequence[int], chance: rando
         load = less(load, held) if first >= 0 else load
         rest = fullest(sizes, load, room - weight(sizes, held), chance.randint(0, loose) if loose else 0)
         load = less(load, rest)
-        plan.append(tuple(a + b for a, b in zip(held, rest)))
+        plan.append(tuple(a + b for a, b in zip(held, rest, strict=True)))
     return None if any(load) else plan
 
 
@@ -100,7 +100,7 @@ class Search:
         if self.nodes < 0 or time.monotonic() > self.deadline:
             raise OutOfTime
         largest = next(i for i, many in enumerate(load) if many)
-        for room, many in rooms:
+        for room, _ in rooms:
             if self.sizes[largest] <= room:
                 rest = tuple((r, m - (r == room)) for r, m in rooms if m > (r == room))
                 for filling in self._fillings(load, room, largest, slack):
@@ -120,7 +120,7 @@ class Search:
 
     def _fill(self, held: Load, left: Load, at: int, space: int, slack: int, sums: list[int]) -> Iterator[Load]:
         if at == len(left):
-            if space <= slack and not any(many and size <= space for size, many in zip(self.sizes, left)):
+            if space <= slack and not any(many and size <= space for size, many in zip(self.sizes, left, strict=True)):
                 yield held
             return
         window = sums[at] >> max(0, space - slack)

@@ -1,8 +1,9 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """Which sticks to buy and how to divide them: the least cost, then the fewest sticks, with proof where there is one.
 
-The cutting stock problem with several lengths.  A saw cut of width k lies between two pieces, so that pieces of lengths l fit in
-a stick of usable length L where Σ(l + k) ≤ L + k: sizes are lengths with their saw cut, rooms are usable lengths with one.
+The cutting stock problem with several lengths.  A saw cut of width k lies between two pieces, so that pieces
+of lengths l fit in a stick of usable length L where Σ(l + k) ≤ L + k: sizes are lengths with their saw cut, rooms are
+usable lengths with one.
 All in whole steps of 1/10 mm, sizes rounded up and rooms down.
 """
 
@@ -139,12 +140,12 @@ class _Planner:
             load = less(load, filling)
             plan += [Filled(room, 0, filling)] if any(filling) else []
         while any(load):
-            fit = [each for each in self.sold if each.room >= next(s for s, m in zip(self.sizes, load) if m)]
+            fit = [each for each in self.sold if each.room >= next(s for s, m in zip(self.sizes, load, strict=True) if m)]
             if not fit:
-                raise TooLong(next(s for s, m in zip(self.sizes, load) if m))
+                raise TooLong(next(s for s, m in zip(self.sizes, load, strict=True) if m))
             tries = [(each, self._one(load, each.room)) for each in fit]
             each, filling = min(tries, key=lambda t: (t[0].price / weight(self.sizes, t[1]), t[0].price))
-            times = max(1, min(m // f for m, f in zip(load, filling) if f) // 2)
+            times = max(1, min(m // f for m, f in zip(load, filling, strict=True) if f) // 2)
             plan += [Filled(each.room, each.price, filling)] * times
             load = less(load, tuple(times * f for f in filling))
         return plan
@@ -156,7 +157,7 @@ class _Planner:
             return (0,) * len(load)
         held = tuple(int(i == first) for i in range(len(load)))
         rest = fullest(self.sizes, less(load, held), room - self.sizes[first])
-        return tuple(a + b for a, b in zip(held, rest))
+        return tuple(a + b for a, b in zip(held, rest, strict=True))
 
     def _bound(self) -> int:
         """The least cost that is proven, a whole number of the prices' steps."""
@@ -184,18 +185,18 @@ class _Planner:
         for level, price, filling in sorted(self.fillings, reverse=True):
             room = next(each.room for each in self.sold if each.price == price)
             if weight(self.sizes, filling) <= room:
-                times = min((int(level + 1e-9), *(m // f for m, f in zip(load, filling) if f)))
+                times = min((int(level + 1e-9), *(m // f for m, f in zip(load, filling, strict=True) if f)))
                 plan += [Filled(room, price, filling)] * times
                 load = less(load, tuple(times * f for f in filling))
         if not plan or not any(load):
             return plan or None
-        rest = tuple((size, many) for size, many in zip(self.sizes, load) if many)
+        rest = tuple((size, many) for size, many in zip(self.sizes, load, strict=True) if many)
         left = max(0.05, (self.deadline - time.monotonic()) / 2.0)
         part = stick_plan(dict(rest), self.sold, (), left)
         at = {size: i for i, size in enumerate(self.sizes)}
         for stick in part.sticks:
             pieces = [0] * len(self.sizes)
-            for size, many in zip(part.sizes, stick.pieces):
+            for size, many in zip(part.sizes, stick.pieces, strict=True):
                 pieces[at[size]] = many
             plan.append(Filled(stick.room, stick.price, tuple(pieces)))
         return plan
@@ -246,7 +247,7 @@ class _Planner:
             loose = 0 if number < 2 else max(1, 2 * slack // len(rooms))
             found = greedy(self.sizes, self.load, order, self.chance, loose)
             if found is not None:
-                return self._filled(list(zip(order, found)), choice)
+                return self._filled(list(zip(order, found, strict=True)), choice)
         packed = Search(self.sizes, self.deadline, NODES).pack(self.load, rooms)
         return None if packed is None else self._filled(packed, choice)
 

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from ..report.job import Job
+from .buying import write_buying
 from .papers import write_papers
 
 
@@ -26,6 +27,7 @@ class PaperSet:
 #: In the order in which they are needed.
 SETS = (
     PaperSet("cuts", "the cut report: every part, its cuts and joints, set-ups for the saw", write_papers),
+    PaperSet("buying", "the buying list: what to buy, and what is cut from each stick and sheet", write_buying),
 )
 BY_NAME = {each.name: each for each in SETS}
 
