@@ -66,7 +66,7 @@ def test_what_is_bought_is_pieces_kept_offcuts_and_waste(name: str) -> None:
                                              ("shop_offcuts", "2x4: 1200, 900; 1x6: 2 m"), ("shortest_offcut", 2_000.0)])
 def test_each_of_the_shops_parameters_has_an_effect(name: str, value: object) -> None:
     example = EXAMPLES[0] if name in ("shop_offcuts", "shortest_offcut") else "cart-shed-gable"
-    own, other = job_of(example), with_values(example, **{name: value})
+    own, other = with_values(example), with_values(example, **{name: value})
     assert own.fingerprint == other.fingerprint
     assert buying_csv(own) != buying_csv(other) or to_html(buying_list(own)) != to_html(buying_list(other))
     if name in ("saw_kerf", "end_trim", "defect_allowance"):

@@ -19,7 +19,7 @@ from .stock import Stock
 #: Costs are lengths in these parts of a millimetre.
 FINE = 10
 #: Seconds that a section's plan may take to prove the fewest sticks.
-SECONDS = 0.5
+SECONDS = 1.0
 Wanted = Sequence[tuple[Part, int]]
 
 

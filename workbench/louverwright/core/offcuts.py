@@ -44,12 +44,13 @@ def _quoted(text: str) -> Text:
 def _length(text: str) -> float:
     """One length.  A comma within it might part two lengths, or be a decimal mark: it is refused."""
     if "," in text:
-        raise OffcutError(_quoted(text), say("it can be read in two ways"),
-                          say("Set a space behind the comma between lengths, and write decimals with a point."))
+        raise OffcutError(_quoted(text), say("it can be read in two ways"), say(
+            "Set a space behind the comma between lengths, and write decimals with a point."))
     try:
         mm = parse_length(text)
     except ReadError as error:
-        raise OffcutError(_quoted(text), say("it is not a length"), say("Give figures and a unit: 1200 mm, 3 1/2 ft.")) from error
+        raise OffcutError(_quoted(text), say("it is not a length"),
+                          say("Give figures and a unit: 1200 mm, 3 1/2 ft.")) from error
     if not 0.0 < mm <= LONGEST:
         raise OffcutError(_quoted(text), say("it is no offcut's length"),
                           say("Give lengths above 0 mm and at most {longest:g} mm.", longest=LONGEST))

@@ -53,7 +53,7 @@ def shop_of(job: Job) -> Shop:
                 read_offcuts(spec.shop_offcuts))
 
 
-@lru_cache(maxsize=4)
+@lru_cache(maxsize=16)
 def buying(job: Job) -> Buying:
     """The plan for all vents of the job."""
     wanted = tuple((part, job.count(part)) for part in job.assembly.parts)
