@@ -14,6 +14,7 @@ from ..report.bench import bench_report
 from ..report.job import Job
 from ..report.lift import lift_report
 from ..report.page import Report
+from .buying import write_buying
 from .checks_papers import write_checks
 from .papers import write_pages, write_papers
 from .templates import write_templates
@@ -41,6 +42,7 @@ SETS = (
     PaperSet("templates", "full-size templates to print and glue, and each as a DXF file", write_templates),
     PaperSet("lift", "the lift plan: weights, centres, people, slings, wind", pages("lift-plan", lift_report)),
     PaperSet("checks", "the checks: dry fit, rain, air, movement of the wood, what errors at the saw do", write_checks),
+    PaperSet("buying", "the buying list: what to buy, and what is cut from each stick and sheet", write_buying),
 )
 BY_NAME = {each.name: each for each in SETS}
 
