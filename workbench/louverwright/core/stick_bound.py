@@ -18,7 +18,7 @@ Vector = list[float]
 #: Rooms are counted in at most so many steps; sizes are rounded down to them, which only lowers the bound.
 STEPS = 5000
 #: What finding one round of columns takes, in the steps of a search.
-COLUMN = 60
+COLUMN = 2_000
 #: Values are rounded down to one part in so many.
 FINE = 10**7
 

@@ -18,7 +18,10 @@ class OutOfSteps(Exception):
 
 
 class Budget:
-    """How much a search may still do, counted in its own steps, so that every machine comes to the same plan."""
+    """How much a search may still do, counted in its own steps, so that every machine comes to the same plan.
+
+    A step is what it takes to look at one more size for one stick: some microseconds.
+    """
 
     def __init__(self, steps: int) -> None:
         self.left = steps
@@ -136,6 +139,7 @@ class Search:
         yield from self._fill(held, left, largest, space, slack, sums)
 
     def _fill(self, held: Load, left: Load, at: int, space: int, slack: int, sums: list[int]) -> Iterator[Load]:
+        self.budget.spend(1)
         if at == len(left):
             if space <= slack and not any(many and size <= space for size, many in zip(self.sizes, left, strict=True)):
                 yield held

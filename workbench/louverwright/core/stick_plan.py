@@ -23,7 +23,7 @@ STEPS, NOISE = 10, 1e-6
 #: Tries by chance for one choice of sticks, states of an exact search, and choices of sticks for one cost.
 TRIES, NODES, CHOICES = 24, 40_000, 400
 #: How many steps a plan may take in all, and what one try by chance takes of them.
-STEPS_OF_A_PLAN, TRY = 60_000, 10
+STEPS_OF_A_PLAN, TRY = 200_000, 100
 #: Choices of sticks are listed one by one up to so many steps of cost; beyond, the relaxed plan is rounded first.
 LISTED = 60
 
@@ -82,7 +82,8 @@ def room_of(usable: float, kerf: float) -> int:
     return math.floor((usable + kerf + NOISE) * STEPS)
 
 
-def stick_plan(wanted: dict[int, int], sold: Sequence[Sold], own: Sequence[int] = (), steps: int = STEPS_OF_A_PLAN) -> StickPlan:
+def stick_plan(wanted: dict[int, int], sold: Sequence[Sold], own: Sequence[int] = (),
+               steps: int = STEPS_OF_A_PLAN) -> StickPlan:
     """The plan for ``wanted`` pieces (size → how many) from sticks ``sold`` and rooms that are there already (``own``).
 
     Raises TooLong for a piece that fits no stick.  The search ends after so many ``steps``, the same on every machine.
@@ -91,7 +92,8 @@ def stick_plan(wanted: dict[int, int], sold: Sequence[Sold], own: Sequence[int] 
     longest = max((*(each.room for each in sold), *own), default=0)
     if sizes and sizes[0] > longest:
         raise TooLong(sizes[0])
-    return _Planner(sizes, tuple(wanted[size] for size in sizes), _worth_buying(sold), tuple(sorted(own)), Budget(steps)).plan()
+    load = tuple(wanted[size] for size in sizes)
+    return _Planner(sizes, load, _worth_buying(sold), tuple(sorted(own)), Budget(steps)).plan()
 
 
 def _worth_buying(sold: Sequence[Sold]) -> tuple[Sold, ...]:

@@ -13,12 +13,13 @@ from functools import lru_cache
 from ..core.assembly import CROSSCUT, Part
 from ..core.buying import SheetBuy, Shop, Stick, StickBuy, sheets_to_buy, sticks_to_buy
 from ..core.offcuts import read_offcuts
+from ..core.prices import EACH, PER, Price, read_prices
 from ..core.saw import end_of, setting
 from ..core.sheet_plan import Sheet
 from ..core.solid import END_A, END_B
 from .csv_file import safe
 from .cutting_diagram import sheet_drawing, stick_drawing
-from .document import title_block
+from .document import report_of
 from .job import Job
 from .page import Block, Bullets, Column, Figure, Heading, Pairs, Para, Report, Table, Together
 
@@ -63,12 +64,10 @@ def buying(job: Job) -> Buying:
 
 def buying_list(job: Job) -> Report:
     """The paper, ready for any writer."""
-    title = job.spec.project or "Louvered roof vent"
     what = "a louvered roof vent" if job.vents == 1 else f"{job.vents} louvered roof vents"
     plan = buying(job)
-    blocks = (*_to_buy(job, plan), *_how_well(job, plan), *_sticks(job, plan), *_sheets(job, plan))
-    return Report(title=title, subtitle=f"Buying list and cutting diagrams for {what}", title_block=title_block(job),
-                  blocks=blocks, footer=f"{title} · model {job.fingerprint} · revision {job.revision} · {job.date}")
+    blocks = (*_to_buy(job, plan), *_cost(job, plan), *_how_well(job, plan), *_sticks(job, plan), *_sheets(job, plan))
+    return report_of(job, f"Buying list and cutting diagrams for {what}", blocks)
 
 
 def _to_buy(job: Job, plan: Buying) -> Iterator[Block]:
@@ -97,6 +96,51 @@ def _bought_rows(job: Job, plan: Buying) -> Iterator[tuple[str, ...]]:
         if sheet.count:
             yield ("buy", sheet.stock.name, write.length(sheet.length), write.length(sheet.stock.width), str(sheet.count), "",
                    "", write.weight(sheet.weight))
+
+
+@dataclass(frozen=True)
+class Goods:
+    """What is bought of one stock in one length (mm): how many, and what they cost, None without a price."""
+
+    stock: str
+    length: float
+    count: int
+    cost: float | None
+
+
+def goods(job: Job) -> tuple[Goods, ...]:
+    """All that is bought, with what it costs at the job's prices."""
+    plan, prices = buying(job), read_prices(job.spec.prices)
+    bought = [*((buy.stock.name, length, many) for buy in plan.sticks for length, many in buy.bought.items()),
+              *((sheet.stock.name, sheet.length, sheet.count) for sheet in plan.sheets if sheet.count)]
+    return tuple(Goods(name, length, many, prices[name].of(length, many) if name in prices else None)
+                 for name, length, many in bought)
+
+
+def _cost(job: Job, plan: Buying) -> Iterator[Block]:
+    """The cost sheet, where prices are given: what has none is told, and the sum says that it is not whole."""
+    if not job.spec.prices:
+        return
+    write, lines = job.writer, goods(job)
+    prices, unpriced = read_prices(job.spec.prices), sorted({each.stock for each in lines if each.cost is None})
+    total = sum(each.cost or 0.0 for each in lines)
+    yield Heading("What it costs")
+    yield Table((Column("Stock", 2.0), Column("Length", 1.2, "right"), Column("Number", 0.8, "right"),
+                 Column("Price", 1.2, "right"), Column("Cost", 1.2, "right")),
+                (*((each.stock, write.length(each.length), str(each.count), _asked(prices.get(each.stock)),
+                    "no price" if each.cost is None else f"{each.cost:.2f}") for each in lines),
+                 ("All", "", str(sum(each.count for each in lines)), "", f"{total:.2f}")),
+                note="Wood only, at the prices of this job and in their currency; screws, screen, paint, roofing and work are "
+                     "not in it. Offcuts from the shop cost nothing.")
+    if unpriced:
+        yield Para(f"Not in the sum, for want of a price: {', '.join(unpriced)}.", "caution")
+
+
+def _asked(price: Price | None) -> str:
+    if price is None:
+        return ""
+    unit = next((name for name, per in PER.items() if per == price.per), f" {EACH}")
+    return f"{price.amount:.2f}{unit}"
 
 
 def _misfits(job: Job, plan: Buying) -> Iterator[str]:
