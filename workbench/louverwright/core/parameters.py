@@ -326,6 +326,15 @@ PARAMETERS: tuple[Parameter, ...] = (
               auto="sheet covering: side pans instead of steps"),
     Parameter("shortest_piece", LENGTH, SHOP, 200.0, "Shortest piece that you let your saw cut without a holder.",
               50.0, 600.0, scope=PAPER),
+    Parameter("end_trim", LENGTH, SHOP, 10.0, "What you cut off each end of a new stick, with the saw cut, to have it sound "
+              "and square.", 0.0, 300.0, scope=PAPER),
+    Parameter("defect_allowance", NUMBER, SHOP, 0.0, "How much of a new stick you reckon lost to knots, wane and splits, in "
+              "percent of its length.", 0.0, 40.0, scope=PAPER),
+    Parameter("prices", TEXT, SHOP, "", "What the yard asks, in one currency, as stock and price for a metre, a foot or a "
+              "piece: 2x4: 2.10/m; 1x6: 0.95/ft; plywood 1/2: 38 each. Gives a cost sheet.", high=LONGEST_NOTE, scope=PAPER),
+    Parameter("shop_offcuts", TEXT, SHOP, "", "Offcuts that you have already, as stock and lengths: 2x4: 1200, 900; 1x6: 2 m. "
+              "A bare number is in mm.", high=LONGEST_NOTE, scope=PAPER),
+    Parameter("shortest_offcut", LENGTH, SHOP, 300.0, "Shortest offcut that you keep.", 50.0, 3_000.0, scope=PAPER),
 )
 
 BY_NAME: dict[str, Parameter] = {p.name: p for p in PARAMETERS}

@@ -16,6 +16,7 @@ from ..report.job import Job
 from ..report.lift import lift_report
 from ..report.page import Report
 from ..report.take_offs import take_offs
+from .buying import write_buying
 from .checks_papers import write_checks
 from .drawings import write_drawings
 from .labels import write_labels
@@ -40,6 +41,7 @@ def pages(name: str, make: Callable[[Job], Report]) -> Callable[[Job, Path], lis
 #: In the order in which they are needed.
 SETS = (
     PaperSet("cuts", "the cut report: every part, its cuts and joints, set-ups for the saw", write_papers),
+    PaperSet("buying", "the buying list: what to buy, and what is cut from each stick and sheet", write_buying),
     PaperSet("drawings", "shop drawings: general arrangement, a sheet a stage, sheets of parts", write_drawings),
     PaperSet("bench", "the bench sheet: dados and story sticks, laps, rips by stock, holes, test pairs, order of cuts",
              pages("bench", bench_report)),
