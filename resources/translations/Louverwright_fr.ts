@@ -384,6 +384,14 @@
         <translation>Jeux</translation>
     </message>
     <message>
+        <source>Coats of paint over the primer.</source>
+        <translation>Couches de peinture sur l’apprêt.</translation>
+    </message>
+    <message>
+        <source>Coats of primer.</source>
+        <translation>Couches d’apprêt.</translation>
+    </message>
+    <message>
         <source>Common rafter</source>
         <translation>Chevron</translation>
     </message>
@@ -432,6 +440,10 @@
         <translation>Le nombre est {count} : un lanterneau a {most} pièces {mark}, il doit donc être de 1 à {most}, ou 0 pour toutes. Donnez le nombre de pièces ratées.</translation>
     </message>
     <message>
+        <source>Course exposure</source>
+        <translation>Pureau</translation>
+    </message>
+    <message>
         <source>Cut already, not to change</source>
         <translation>Déjà coupées, à ne pas changer</translation>
     </message>
@@ -472,6 +484,10 @@
         <translation>Jeu des rainures</translation>
     </message>
     <message>
+        <source>Defect allowance</source>
+        <translation>Marge pour défauts</translation>
+    </message>
+    <message>
         <source>Depth of a louver panel, which is the width of its stiles.</source>
         <translation>Profondeur d'un panneau à lames, qui est la largeur de ses montants.</translation>
     </message>
@@ -500,12 +516,24 @@
         <translation>Distance du bord de l'ouverture du toit à l'intérieur des pieds.</translation>
     </message>
     <message>
+        <source>Double-click a page in the tree to open it. Your own additions to a page are kept, and so is where you move a picture. Run this command again when the vent has changed.</source>
+        <translation>Double-cliquez une page dans l’arbre pour l’ouvrir. Vos ajouts sur une page sont gardés, de même la place où vous déplacez une image. Relancez cette commande quand le lanterneau a changé.</translation>
+    </message>
+    <message>
+        <source>Draw the vent on TechDraw pages: general arrangement, a sheet a stage, sheets of parts; run again, the pages follow the model and keep what you added.</source>
+        <translation>Dessine le lanterneau sur des pages TechDraw : ensemble, une feuille par étage, feuilles des pièces ; relancée, la commande met les pages à jour d’après le modèle et garde vos ajouts.</translation>
+    </message>
+    <message>
         <source>Drip ring board</source>
         <translation>Planche de larmier</translation>
     </message>
     <message>
         <source>Drip ring.</source>
         <translation>Larmier.</translation>
+    </message>
+    <message>
+        <source>Driver length</source>
+        <translation>Longueur de la visseuse</translation>
     </message>
     <message>
         <source>Drop left back</source>
@@ -542,6 +570,10 @@
     <message>
         <source>End pitch</source>
         <translation>Pente des croupes</translation>
+    </message>
+    <message>
+        <source>End trim</source>
+        <translation>Éboutage</translation>
     </message>
     <message>
         <source>Enter the expression {value} once; then it can be taken away again and a number of {unit} be entered.</source>
@@ -752,8 +784,20 @@
         <translation>Jeu entre le larmier et le bardage et les planches d'angle au-dessous.</translation>
     </message>
     <message>
+        <source>Give a number, with a point for decimals, and what it is for: /m, /ft or each.</source>
+        <translation>Indiquez un nombre, avec un point pour les décimales, et ce qu'il vaut : /m, /ft ou each.</translation>
+    </message>
+    <message>
         <source>Give all four, or set all four to 0.</source>
         <translation>Donnez les quatre, ou mettez les quatre à 0.</translation>
+    </message>
+    <message>
+        <source>Give figures and a unit: 1200 mm, 3 1/2 ft.</source>
+        <translation>Indiquez des chiffres et une unité : 1200 mm, 3 1/2 ft.</translation>
+    </message>
+    <message>
+        <source>Give lengths above 0 mm and at most {longest:g} mm.</source>
+        <translation>Indiquez des longueurs de plus de 0 mm et d'au plus {longest:g} mm.</translation>
     </message>
     <message>
         <source>Give the length of unbroken ridge, or make one vent.</source>
@@ -762,6 +806,14 @@
     <message>
         <source>Give the real size of a piece that was cut wrong, or say that it is lost: see whether it may stay, what packing fills the gap, what to take off, or which parameter lets the vent follow it.</source>
         <translation>Donner la dimension réelle d'une pièce mal coupée, ou dire qu'elle est perdue : voir si elle peut rester, quelle cale comble le jeu, ce qu'il faut retirer, ou quel paramètre la fait suivre par le lanterneau.</translation>
+    </message>
+    <message>
+        <source>Give the stock, a colon and the lengths: 2x4: 1200, 900; 1x6: 2 m.</source>
+        <translation>Indiquez le bois, deux-points et les longueurs : 2x4: 1200, 900; 1x6: 2 m.</translation>
+    </message>
+    <message>
+        <source>Give the stock, a colon and the price: 2x4: 2.10/m; plywood 1/2: 38 each.</source>
+        <translation>Indiquez le bois, deux-points et le prix : 2x4: 2.10/m; plywood 1/2: 38 each.</translation>
     </message>
     <message>
         <source>Give the width, or another number of vents.</source>
@@ -878,6 +930,14 @@
     <message>
         <source>How much further the right slope drops at one end than at the other.</source>
         <translation>De combien le versant droit descend plus à un bout qu'à l'autre.</translation>
+    </message>
+    <message>
+        <source>How much of a new stick you reckon lost to knots, wane and splits, in percent of its length.</source>
+        <translation>Ce que vous comptez perdre d'une barre neuve par les nœuds, le flache et les fentes, en pour cent de sa longueur.</translation>
+    </message>
+    <message>
+        <source>How much of each course of the barn's shingles or tiles shows, up the slope; there is one step flashing for each.</source>
+        <translation>Partie visible de chaque rang de bardeaux ou de tuiles de la grange, dans la pente ; à chacun correspond un solin à gradin.</translation>
     </message>
     <message>
         <source>How much wider a dado is than the slat is thick.</source>
@@ -1004,8 +1064,16 @@
         <translation>Poinçon, carré.</translation>
     </message>
     <message>
+        <source>Large drawings</source>
+        <translation>Grands dessins</translation>
+    </message>
+    <message>
         <source>Largest mitre at which your saw's blade still tilts fully; beyond it the tilt falls to nothing at the largest mitre.</source>
         <translation>Plus grand onglet auquel la lame de votre scie s'incline encore entièrement ; au-delà, l'inclinaison tombe à rien au plus grand onglet.</translation>
+    </message>
+    <message>
+        <source>Leave one of them.</source>
+        <translation>N'en laissez qu'un.</translation>
     </message>
     <message>
         <source>Left rise</source>
@@ -1062,6 +1130,10 @@
     <message>
         <source>Length of unbroken ridge that the vents share; 0 if it does not matter.</source>
         <translation>Longueur de faîtage continu que les lanterneaux se partagent ; 0 si elle est indifférente.</translation>
+    </message>
+    <message>
+        <source>Length of your driver with its bit, along the screw.</source>
+        <translation>Longueur de votre visseuse avec son embout, dans l’axe de la vis.</translation>
     </message>
     <message>
         <source>Length × width × thickness</source>
@@ -1392,6 +1464,10 @@
         <translation>De la section libre voulue, {area}, il manque {missing} ; le passage le plus étroit : {narrowest}.</translation>
     </message>
     <message>
+        <source>Offcuts that you have already, as stock and lengths: 2x4: 1200, 900; 1x6: 2 m. A bare number is in mm.</source>
+        <translation>Chutes que vous avez déjà, sous la forme bois et longueurs : 2x4: 1200, 900; 1x6: 2 m. Un nombre seul est en mm.</translation>
+    </message>
+    <message>
         <source>On a roof that is drawn: how far along the ridge the vent's axis stands from the end that FromEnd names. Several vents stand by EndDistance.</source>
         <translation>Sur un toit dessiné : distance, le long du faîtage, de l'axe du lanterneau au bout que nomme FromEnd. Plusieurs lanterneaux se placent d'après EndDistance.</translation>
     </message>
@@ -1426,6 +1502,14 @@
     <message>
         <source>Own stock of {mark} ({name})</source>
         <translation>Bois propre de {mark} ({name})</translation>
+    </message>
+    <message>
+        <source>Paint coats</source>
+        <translation>Couches de peinture</translation>
+    </message>
+    <message>
+        <source>Paint coverage</source>
+        <translation>Rendement de la peinture</translation>
     </message>
     <message>
         <source>Panel clearance</source>
@@ -1578,6 +1662,14 @@
     <message>
         <source>Post plank</source>
         <translation>Planche de poteau</translation>
+    </message>
+    <message>
+        <source>Prices</source>
+        <translation>Prix</translation>
+    </message>
+    <message>
+        <source>Primer coats</source>
+        <translation>Couches de primaire</translation>
     </message>
     <message>
         <source>Project</source>
@@ -1856,6 +1948,10 @@
         <translation>Choisissez d'abord deux versants, le faîtage, un versant ou le toit entier dans la vue 3D ou l'arborescence.</translation>
     </message>
     <message>
+        <source>Set a space behind the comma between lengths, and write decimals with a point.</source>
+        <translation>Mettez une espace après la virgule entre les longueurs, et écrivez les décimales avec un point.</translation>
+    </message>
+    <message>
         <source>Set all four to 0 and give the pitch, or seat the vent on the ridge.</source>
         <translation>Mettez les quatre à 0 et donnez la pente, ou posez le lanterneau sur le faîtage.</translation>
     </message>
@@ -1956,8 +2052,36 @@
         <translation>Atelier</translation>
     </message>
     <message>
+        <source>Shop drawings</source>
+        <translation>Dessins d’atelier</translation>
+    </message>
+    <message>
+        <source>Shop drawings of {vent}</source>
+        <translation>Dessins d’atelier de {vent}</translation>
+    </message>
+    <message>
+        <source>Shop drawings on the next larger paper: A3 for A4, Tabloid for Letter.</source>
+        <translation>Dessins d’atelier sur le papier de taille supérieure : A3 pour A4, Tabloid pour Letter.</translation>
+    </message>
+    <message>
+        <source>Shop drawings: {made} pages made, {renewed} brought up to date, {removed} taken away.</source>
+        <translation>Dessins d’atelier : {made} pages créées, {renewed} mises à jour, {removed} retirées.</translation>
+    </message>
+    <message>
+        <source>Shop offcuts</source>
+        <translation>Chutes disponibles</translation>
+    </message>
+    <message>
         <source>Shorten it.</source>
         <translation>Raccourcissez-le.</translation>
+    </message>
+    <message>
+        <source>Shortest offcut</source>
+        <translation>Chute la plus courte</translation>
+    </message>
+    <message>
+        <source>Shortest offcut that you keep.</source>
+        <translation>Chute la plus courte que vous gardez.</translation>
     </message>
     <message>
         <source>Shortest piece</source>
@@ -2112,6 +2236,10 @@
         <translation>Mètres carrés de sol pour un de section libre : 150 selon la règle usuelle des combles, 300 sous ses conditions.</translation>
     </message>
     <message>
+        <source>Square metres that a litre of primer or paint covers in one coat, as its tin says.</source>
+        <translation>Mètres carrés couverts en une couche par un litre d’apprêt ou de peinture, comme l’indique le pot.</translation>
+    </message>
+    <message>
         <source>Stage</source>
         <translation>Étage</translation>
     </message>
@@ -2226,6 +2354,10 @@
     <message>
         <source>Take the cap away under the vent and set its height to 0, or make the vent wider.</source>
         <translation>Retirez la faîtière sous le lanterneau et mettez sa hauteur à 0, ou élargissez le lanterneau.</translation>
+    </message>
+    <message>
+        <source>Take the shortest out.</source>
+        <translation>Enlevez les plus courtes.</translation>
     </message>
     <message>
         <source>Take what is selected</source>
@@ -2412,6 +2544,10 @@
         <translation>Le toit, ou ce qui le contient, a disparu. Choisissez le toit de nouveau.</translation>
     </message>
     <message>
+        <source>The shop drawings were not made.</source>
+        <translation>Les dessins d’atelier n’ont pas été faits.</translation>
+    </message>
+    <message>
         <source>The slope that the vent stands on is not there any more, nor any like it. Pick the roof again.</source>
         <translation>Le versant sur lequel le lanterneau est posé a disparu, et il n'y en a pas de semblable. Choisissez le toit de nouveau.</translation>
     </message>
@@ -2462,6 +2598,10 @@
     <message>
         <source>The vent of this opening is gone; the opening keeps its last shape. Choose another vent in the property Vent, or delete the opening, and the roof is shown whole again.</source>
         <translation>Le lanterneau de cette ouverture a disparu ; l'ouverture garde sa dernière forme. Choisissez un autre lanterneau dans la propriété Vent, ou supprimez l'ouverture, et le toit est de nouveau montré entier.</translation>
+    </message>
+    <message>
+        <source>The vent that is drawn.</source>
+        <translation>Le lanterneau dessiné.</translation>
     </message>
     <message>
         <source>The vent that the opening is cut for, with all others of its row.</source>
@@ -2660,12 +2800,20 @@
         <translation>Ce dont la forme a été faite.</translation>
     </message>
     <message>
+        <source>What the yard asks, in one currency, as stock and price for a metre, a foot or a piece: 2x4: 2.10/m; 1x6: 0.95/ft; plywood 1/2: 38 each. Gives a cost sheet.</source>
+        <translation>Ce que demande le négociant, dans une seule monnaie, sous la forme bois et prix au mètre, au pied ou à la pièce : 2x4: 2.10/m; 1x6: 0.95/ft; plywood 1/2: 38 each. Donne un relevé des coûts.</translation>
+    </message>
+    <message>
         <source>What was hidden when the opening was made.</source>
         <translation>Ce qui a été masqué quand l'ouverture a été faite.</translation>
     </message>
     <message>
         <source>What was picked has been deleted. Pick the roof again.</source>
         <translation>Ce qui était choisi a été supprimé. Choisissez le toit de nouveau.</translation>
+    </message>
+    <message>
+        <source>What you cut off each end of a new stick, with the saw cut, to have it sound and square.</source>
+        <translation>Ce que vous coupez à chaque bout d'une barre neuve, trait de scie compris, pour qu'il soit sain et d'équerre.</translation>
     </message>
     <message>
         <source>Where AlongRidge counts from: the middle of the ridge (towards the front), its back end, or its front end, which the vent's +X axis looks at.</source>
@@ -2682,6 +2830,10 @@
     <message>
         <source>Where each piece's board frame stands in the vent.</source>
         <translation>Où se tient dans le lanterneau le repère de la planche de chaque pièce.</translation>
+    </message>
+    <message>
+        <source>Where the picture was put, to tell whether you moved it.</source>
+        <translation>Où l’image a été posée, pour savoir si vous l’avez déplacée.</translation>
     </message>
     <message>
         <source>Where the vent stood when it last took its seat.</source>
@@ -2704,8 +2856,16 @@
         <translation>Si le lanterneau est à cheval sur le faîtage, ou comme une costière tout entier sur le versant gauche (un toit plat est un versant de 0°) ; les hauteurs comptent alors depuis le toit sous l'axe du lanterneau.</translation>
     </message>
     <message>
+        <source>Which of the sheet's pictures this is.</source>
+        <translation>Quelle image de la feuille c’est.</translation>
+    </message>
+    <message>
         <source>Which of the three is the least.</source>
         <translation>Laquelle des trois est la plus petite.</translation>
+    </message>
+    <message>
+        <source>Which of the vent's sheets this is.</source>
+        <translation>Quelle feuille du lanterneau c’est.</translation>
     </message>
     <message>
         <source>Which vent of the row this is, counted from the ridge's −X end.</source>
@@ -3184,6 +3344,10 @@
         <translation>il porte sur {bearing} du cadre et demande {least_bearing}</translation>
     </message>
     <message>
+        <source>it can be read in two ways</source>
+        <translation>cela peut se lire de deux façons</translation>
+    </message>
+    <message>
         <source>it can have three decimals at most</source>
         <translation>il peut avoir trois décimales au plus</translation>
     </message>
@@ -3198,6 +3362,10 @@
     <message>
         <source>it has a character that cannot be printed, U+{number}</source>
         <translation>il a un caractère qui ne peut pas être imprimé, U+{number}</translation>
+    </message>
+    <message>
+        <source>it has two prices</source>
+        <translation>il a deux prix</translation>
     </message>
     <message>
         <source>it has {count} characters, and at most {most} are printed</source>
@@ -3228,8 +3396,36 @@
         <translation>il est imbriqué sur plus de {most} niveaux</translation>
     </message>
     <message>
+        <source>it is no item of the stock list</source>
+        <translation>il n'est pas dans la liste de bois</translation>
+    </message>
+    <message>
+        <source>it is no offcut's length</source>
+        <translation>ce n'est pas une longueur de chute</translation>
+    </message>
+    <message>
+        <source>it is no stick of the stock list</source>
+        <translation>ce n'est pas une barre de la liste de bois</translation>
+    </message>
+    <message>
         <source>it is no text</source>
         <translation>ce n'est pas un texte</translation>
+    </message>
+    <message>
+        <source>it is not a length</source>
+        <translation>ce n'est pas une longueur</translation>
+    </message>
+    <message>
+        <source>it is not a price</source>
+        <translation>ce n'est pas un prix</translation>
+    </message>
+    <message>
+        <source>it is not a stock with its lengths</source>
+        <translation>ce n'est pas un bois avec ses longueurs</translation>
+    </message>
+    <message>
+        <source>it is not a stock with its price</source>
+        <translation>ce n'est pas un bois avec son prix</translation>
     </message>
     <message>
         <source>it is not measured, and the drops at the other corners mean nothing without it</source>
@@ -3316,6 +3512,10 @@
         <translation>son emplanture est coupée dans un bois de cadre de {frame_w} × {frame_t}</translation>
     </message>
     <message>
+        <source>its {count} offcuts are more than {most}</source>
+        <translation>ses {count} chutes dépassent {most}</translation>
+    </message>
+    <message>
         <source>king post stock</source>
         <translation>bois du poinçon</translation>
     </message>
@@ -3326,6 +3526,10 @@
     <message>
         <source>king post width</source>
         <translation>largeur (bois du poinçon)</translation>
+    </message>
+    <message>
+        <source>labels to cut out, one a piece: mark, name, stage, hand, face, up, edge to the gauge</source>
+        <translation>étiquettes à découper, une par pièce : repère, nom, étage, main, face, haut, chant au guide</translation>
     </message>
     <message>
         <source>left</source>
@@ -3576,6 +3780,14 @@
         <translation>panneau</translation>
     </message>
     <message>
+        <source>sheet covering: side pans instead of steps</source>
+        <translation>couverture en tôle : bandes latérales au lieu de gradins</translation>
+    </message>
+    <message>
+        <source>shop drawings: general arrangement, a sheet a stage, sheets of parts</source>
+        <translation>dessins d’atelier : ensemble, une feuille par étage, feuilles des pièces</translation>
+    </message>
+    <message>
         <source>side</source>
         <translation>côté</translation>
     </message>
@@ -3636,6 +3848,14 @@
         <translation>les montants sont coupés dans un bois large de {width}</translation>
     </message>
     <message>
+        <source>take-offs: primer and paint, screen, screws, covering, sealant, flashing, mast</source>
+        <translation>métrés : apprêt et peinture, grillage, vis, couverture, mastic, solins, mât</translation>
+    </message>
+    <message>
+        <source>the assembly book: steps with pictures, fastening plan, bench blocks, fixing to the roof</source>
+        <translation>le livret de montage : étapes en images, plan de fixation, cales d’établi, pose sur le toit</translation>
+    </message>
+    <message>
         <source>the bed mould is {nailer} wide and the stock {width}</source>
         <translation>la moulure est large de {nailer} et le bois de {width}</translation>
     </message>
@@ -3650,6 +3870,10 @@
     <message>
         <source>the break must lie below the middle of the rafters</source>
         <translation>la brisure doit être sous le milieu des chevrons</translation>
+    </message>
+    <message>
+        <source>the buying list: what to buy, and what is cut from each stick and sheet</source>
+        <translation>la liste d'achat : ce qu'il faut acheter, et ce qui est débité dans chaque barre et chaque panneau</translation>
     </message>
     <message>
         <source>the cap would lie under the legs, which stand {inner} from the ridge</source>
@@ -4351,6 +4575,14 @@
         <translation>Jeux</translation>
     </message>
     <message>
+        <source>Coats of paint over the primer. 0 to 6.</source>
+        <translation>Couches de peinture sur l’apprêt. de 0 à 6.</translation>
+    </message>
+    <message>
+        <source>Coats of primer. 0 to 4.</source>
+        <translation>Couches d’apprêt. de 0 à 4.</translation>
+    </message>
+    <message>
         <source>Corner boards of the base. Empty: the list's usual stock for this use.</source>
         <translation>Planches d'angle de la base. Vide : le bois usuel de la liste pour cet emploi.</translation>
     </message>
@@ -4539,6 +4771,14 @@
         <translation>De combien le versant droit descend plus à un bout qu'à l'autre.</translation>
     </message>
     <message>
+        <source>How much of a new stick you reckon lost to knots, wane and splits, in percent of its length. 0.0 to 40.0.</source>
+        <translation>Ce que vous comptez perdre d'une barre neuve par les nœuds, le flache et les fentes, en pour cent de sa longueur. de 0.0 à 40.0.</translation>
+    </message>
+    <message>
+        <source>How much of each course of the barn's shingles or tiles shows, up the slope; there is one step flashing for each. 60 mm to 600 mm. 0: sheet covering: side pans instead of steps.</source>
+        <translation>Partie visible de chaque rang de bardeaux ou de tuiles de la grange, dans la pente ; à chacun correspond un solin à gradin. de 60 mm à 600 mm. 0: couverture en tôle : bandes latérales au lieu de gradins.</translation>
+    </message>
+    <message>
         <source>How much wider a dado is than the slat is thick. 0 mm to 1 mm.</source>
         <translation>De combien une rainure est plus large que la lame n'est épaisse. de 0 mm à 1 mm.</translation>
     </message>
@@ -4617,6 +4857,10 @@
     <message>
         <source>Length of unbroken ridge that the vents share; 0 if it does not matter. 0 mm to 500000 mm. 0: not given.</source>
         <translation>Longueur de faîtage continu que les lanterneaux se partagent ; 0 si elle est indifférente. de 0 mm à 500000 mm. 0: non donné.</translation>
+    </message>
+    <message>
+        <source>Length of your driver with its bit, along the screw. 120 mm to 600 mm.</source>
+        <translation>Longueur de votre visseuse avec son embout, dans l’axe de la vis. de 120 mm à 600 mm.</translation>
     </message>
     <message>
         <source>Length, width and thickness of each piece's blank, in mm.</source>
@@ -4733,6 +4977,10 @@
     <message>
         <source>Number of the arrangement of these properties.</source>
         <translation>Numéro de la disposition de ces propriétés.</translation>
+    </message>
+    <message>
+        <source>Offcuts that you have already, as stock and lengths: 2x4: 1200, 900; 1x6: 2 m. A bare number is in mm.</source>
+        <translation>Chutes que vous avez déjà, sous la forme bois et longueurs : 2x4: 1200, 900; 1x6: 2 m. Un nombre seul est en mm.</translation>
     </message>
     <message>
         <source>On a roof that is drawn: how far along the ridge the vent's axis stands from the end that FromEnd names. Several vents stand by EndDistance.</source>
@@ -4883,6 +5131,14 @@
         <translation>Atelier</translation>
     </message>
     <message>
+        <source>Shop drawings on the next larger paper: A3 for A4, Tabloid for Letter.</source>
+        <translation>Dessins d’atelier sur le papier de taille supérieure : A3 pour A4, Tabloid pour Letter.</translation>
+    </message>
+    <message>
+        <source>Shortest offcut that you keep. 50 mm to 3000 mm.</source>
+        <translation>Chute la plus courte que vous gardez. de 50 mm à 3000 mm.</translation>
+    </message>
+    <message>
         <source>Shortest piece that you let your saw cut without a holder. 50 mm to 600 mm.</source>
         <translation>Pièce la plus courte que vous laissez couper à votre scie sans support. de 50 mm à 600 mm.</translation>
     </message>
@@ -4941,6 +5197,10 @@
     <message>
         <source>Square metres of floor for one of free area: 150 by the usual rule for attics, 300 under its conditions. 20.0 to 1000.0.</source>
         <translation>Mètres carrés de sol pour un de section libre : 150 selon la règle usuelle des combles, 300 sous ses conditions. de 20.0 à 1000.0.</translation>
+    </message>
+    <message>
+        <source>Square metres that a litre of primer or paint covers in one coat, as its tin says. 2.0 to 20.0.</source>
+        <translation>Mètres carrés couverts en une couche par un litre d’apprêt ou de peinture, comme l’indique le pot. de 2.0 à 20.0.</translation>
     </message>
     <message>
         <source>Stage</source>
@@ -5183,8 +5443,16 @@
         <translation>Ce dont la forme a été faite.</translation>
     </message>
     <message>
+        <source>What the yard asks, in one currency, as stock and price for a metre, a foot or a piece: 2x4: 2.10/m; 1x6: 0.95/ft; plywood 1/2: 38 each. Gives a cost sheet.</source>
+        <translation>Ce que demande le négociant, dans une seule monnaie, sous la forme bois et prix au mètre, au pied ou à la pièce : 2x4: 2.10/m; 1x6: 0.95/ft; plywood 1/2: 38 each. Donne un relevé des coûts.</translation>
+    </message>
+    <message>
         <source>What was hidden when the opening was made.</source>
         <translation>Ce qui a été masqué quand l'ouverture a été faite.</translation>
+    </message>
+    <message>
+        <source>What you cut off each end of a new stick, with the saw cut, to have it sound and square. 0 mm to 300 mm.</source>
+        <translation>Ce que vous coupez à chaque bout d'une barre neuve, trait de scie compris, pour qu'il soit sain et d'équerre. de 0 mm à 300 mm.</translation>
     </message>
     <message>
         <source>Where AlongRidge counts from: the middle of the ridge (towards the front), its back end, or its front end, which the vent's +X axis looks at.</source>
@@ -5436,6 +5704,17 @@
     <message>
         <source>Roof opening</source>
         <translation>Ouverture du toit</translation>
+    </message>
+</context>
+<context>
+    <name>Louverwright_ShopDrawings</name>
+    <message>
+        <source>Draw the vent on TechDraw pages: general arrangement, a sheet a stage, sheets of parts; run again, the pages follow the model and keep what you added.</source>
+        <translation>Dessine le lanterneau sur des pages TechDraw : ensemble, une feuille par étage, feuilles des pièces ; relancée, la commande met les pages à jour d’après le modèle et garde vos ajouts.</translation>
+    </message>
+    <message>
+        <source>Shop drawings</source>
+        <translation>Dessins d’atelier</translation>
     </message>
 </context>
 <context>
