@@ -3273,7 +3273,11 @@
     </message>
     <message>
         <source>full-size templates to print and glue, and each as a DXF file</source>
-        <translation>Schablonen in wahrer Größe zum Drucken und Aufkleben, jede auch als DXF-Datei</translation>
+        <translation type="vanished">Schablonen in wahrer Größe zum Drucken und Aufkleben, jede auch als DXF-Datei</translation>
+    </message>
+    <message>
+        <source>full-size templates: sheets to print and glue together, and each as a DXF file</source>
+        <translation>Schablonen in wahrer Größe: Blätter zum Drucken und Zusammenkleben, und jede als DXF-Datei</translation>
     </message>
     <message>
         <source>gable</source>

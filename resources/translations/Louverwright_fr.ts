@@ -3273,7 +3273,11 @@
     </message>
     <message>
         <source>full-size templates to print and glue, and each as a DXF file</source>
-        <translation>gabarits grandeur nature à imprimer et à coller, chacun aussi en fichier DXF</translation>
+        <translation type="vanished">gabarits grandeur nature à imprimer et à coller, chacun aussi en fichier DXF</translation>
+    </message>
+    <message>
+        <source>full-size templates: sheets to print and glue together, and each as a DXF file</source>
+        <translation>gabarits grandeur nature : feuilles à imprimer et à coller ensemble, et chacun en fichier DXF</translation>
     </message>
     <message>
         <source>gable</source>

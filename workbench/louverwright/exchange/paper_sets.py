@@ -45,7 +45,7 @@ SETS = (
     PaperSet("drawings", "shop drawings: general arrangement, a sheet a stage, sheets of parts", write_drawings),
     PaperSet("bench", "the bench sheet: dados and story sticks, laps, rips by stock, holes, test pairs, order of cuts",
              pages("bench", bench_report)),
-    PaperSet("templates", "full-size templates to print and glue, and each as a DXF file", write_templates),
+    PaperSet("templates", "full-size templates: sheets to print and glue together, and each as a DXF file", write_templates),
     PaperSet("labels", "labels to cut out, one a piece: mark, name, stage, hand, face, up, edge to the gauge", write_labels),
     PaperSet("assembly", "the assembly book: steps with pictures, fastening plan, bench blocks, fixing to the roof",
              pages("assembly-book", assembly_book)),
