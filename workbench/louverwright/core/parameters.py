@@ -309,6 +309,13 @@ PARAMETERS: tuple[Parameter, ...] = (
               "(three-second gust).", 20.0, 90.0, scope=PAPER, auto="not given"),
     Parameter("shortest_piece", LENGTH, SHOP, 200.0, "Shortest piece that you let your saw cut without a holder.",
               50.0, 600.0, scope=PAPER),
+    Parameter("end_trim", LENGTH, SHOP, 10.0, "What you cut off each end of a new stick, with the saw cut, to have it sound "
+              "and square.", 0.0, 300.0, scope=PAPER),
+    Parameter("defect_allowance", NUMBER, SHOP, 0.0, "How much of a new stick you reckon lost to knots, wane and splits, in "
+              "percent of its length.", 0.0, 40.0, scope=PAPER),
+    Parameter("shop_offcuts", TEXT, SHOP, "", "Offcuts that you have already, as stock and lengths: 2x4: 1200, 900; 1x6: 2 m. "
+              "A bare number is in mm.", scope=PAPER),
+    Parameter("shortest_offcut", LENGTH, SHOP, 300.0, "Shortest offcut that you keep.", 50.0, 3_000.0, scope=PAPER),
 )
 
 BY_NAME: dict[str, Parameter] = {p.name: p for p in PARAMETERS}

@@ -13,6 +13,7 @@ from pathlib import Path
 from ..report.job import Job
 from ..report.lift import lift_report
 from ..report.page import Report
+from .buying import write_buying
 from .checks_papers import write_checks
 from .papers import write_pages, write_papers
 
@@ -34,6 +35,7 @@ def pages(name: str, make: Callable[[Job], Report]) -> Callable[[Job, Path], lis
 #: In the order in which they are needed.
 SETS = (
     PaperSet("cuts", "the cut report: every part, its cuts and joints, set-ups for the saw", write_papers),
+    PaperSet("buying", "the buying list: what to buy, and what is cut from each stick and sheet", write_buying),
     PaperSet("lift", "the lift plan: weights, centres, people, slings, wind", pages("lift-plan", lift_report)),
     PaperSet("checks", "the checks: dry fit, rain, air, movement of the wood, what errors at the saw do", write_checks),
 )

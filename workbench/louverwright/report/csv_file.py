@@ -28,15 +28,15 @@ def to_csv(job: Job) -> str:
     out = io.StringIO()
     writer = csv.writer(out, lineterminator="\r\n")
     writer.writerow(HEAD)
-    head = ["", _safe(f"{job.spec.project or 'Louvered roof vent'}"), "for one vent", str(job.vents),
+    head = ["", safe(f"{job.spec.project or 'Louvered roof vent'}"), "for one vent", str(job.vents),
             f"make {job.vents} of each" if job.vents > 1 else "", "", job.writer.unit, f"fingerprint {job.fingerprint}",
             f"revision {job.revision}", job.date]
     writer.writerow(head + [""] * (len(HEAD) - len(head)))
     for sheet in part_sheets(job):
         for row in _rows(sheet, job):
-            writer.writerow([_safe(cell) for cell in row])
+            writer.writerow([safe(cell) for cell in row])
     for sheet in left_out_sheets(job):
-        writer.writerow([_safe(cell) for cell in (*_head(sheet, job), "", LEFT_OUT, "", "", "")])
+        writer.writerow([safe(cell) for cell in (*_head(sheet, job), "", LEFT_OUT, "", "", "")])
     return "\ufeff" + out.getvalue()
 
 
@@ -54,6 +54,6 @@ def _head(sheet: PartSheet, job: Job) -> tuple[str, ...]:
             sheet.nested, " ".join(sheet.advice), sheet.note)
 
 
-def _safe(cell: str) -> str:
+def safe(cell: str) -> str:
     """A user's text that a spreadsheet would run as a formula gets an apostrophe before it."""
     return f"'{cell}" if cell.startswith(_FORMULA) else cell

@@ -1,0 +1,128 @@
+"""The buying list: it holds what the job needs, no plan buys less, and its papers say so."""
+
+from __future__ import annotations
+
+import csv
+import io
+from collections import Counter
+from dataclasses import replace
+
+import pytest
+from making import EXAMPLES, job_of, scenario_of
+
+from louverwright.core.buying import Shop, StickBuy, sticks_to_buy
+from louverwright.core.offcuts import OffcutError, read_offcuts
+from louverwright.core.spec import Spec
+from louverwright.exchange.papers import job_from_values
+from louverwright.report.buying import Buying, buying, buying_csv, buying_list
+from louverwright.report.html import to_html
+from louverwright.report.job import Job
+
+SOME = tuple(name for name in EXAMPLES if name in (
+    "hay-barn-28ft", "octagon-dairy", "cart-shed-gable", "three-vents-long-ridge"))
+
+
+def with_values(name: str, **values: object) -> Job:
+    scenario = scenario_of(name)
+    return job_from_values({**scenario.values, **values}, scenario.revision, scenario.folder, parts=scenario.parts)
+
+
+def length_of(plan: Buying) -> float:
+    return sum(buy.length for buy in plan.sticks)
+
+
+@pytest.mark.parametrize("name", EXAMPLES)
+def test_every_stick_plan_of_the_examples_buys_the_least_that_is_possible(name: str) -> None:
+    for buy in buying(job_of(name)).sticks:
+        assert buy.proven and buy.length == pytest.approx(buy.bound) and not buy.too_long
+
+
+@pytest.mark.parametrize("name", SOME)
+def test_every_piece_is_cut_once_and_no_stick_is_overfull(name: str) -> None:
+    job = job_of(name)
+    plan = buying(job)
+    made: Counter[str] = Counter()
+    for buy in plan.sticks:
+        for stick in buy.sticks:
+            for part in stick.parts:
+                made[part.mark] += stick.count
+            need = sum(part.board.length for part in stick.parts) + (len(stick.parts) - 1) * job.spec.saw_kerf
+            assert need <= stick.length - 2.0 * job.spec.end_trim + 1e-6
+    for sheet in plan.sheets:
+        for each, many in sheet.sheets:
+            for laid in each.laid:
+                made[laid.mark] += many
+    assert made == {part.mark: job.count(part) for part in job.assembly.parts}
+
+
+@pytest.mark.parametrize("name", SOME)
+def test_what_is_bought_is_pieces_kept_offcuts_and_waste(name: str) -> None:
+    for buy in buying(job_of(name)).sticks:
+        assert buy.waste > 0.0 and all(left >= buy.keep for left in buy.kept)
+        assert buy.length + sum(buy.used_own) == pytest.approx(buy.in_parts + sum(buy.kept) + buy.waste)
+
+
+@pytest.mark.parametrize(("name", "value"), [("saw_kerf", 8.0), ("end_trim", 150.0), ("defect_allowance", 20.0),
+                                             ("shop_offcuts", "2x4: 1200, 900; 1x6: 2 m"), ("shortest_offcut", 2_000.0)])
+def test_each_of_the_shops_parameters_has_an_effect(name: str, value: object) -> None:
+    example = EXAMPLES[0] if name in ("shop_offcuts", "shortest_offcut") else "cart-shed-gable"
+    own, other = with_values(example), with_values(example, **{name: value})
+    assert own.fingerprint == other.fingerprint
+    assert buying_csv(own) != buying_csv(other) or to_html(buying_list(own)) != to_html(buying_list(other))
+    if name in ("saw_kerf", "end_trim", "defect_allowance"):
+        assert length_of(buying(other)) > length_of(buying(own))
+
+
+def test_offcuts_from_the_shop_are_cut_and_save_what_is_bought() -> None:
+    job = with_values("hay-barn-28ft", shop_offcuts="2x4: 1200, 900; 1x6: 2 m; 2x12: 1 m")
+    plan, own = buying(job), buying(job_of("hay-barn-28ft"))
+    assert length_of(plan) < length_of(own)
+    assert {buy.stock.name: buy.used_own for buy in plan.sticks}["1x6"] == (2000.0,)
+    text = to_html(buying_list(job))
+    assert "2x12 from the shop: not needed" in text and "offcut from the shop" in text
+
+
+def test_a_piece_that_fits_no_stick_is_told_and_the_rest_planned() -> None:
+    job = job_of("hay-barn-28ft")
+    wanted = [(part, job.count(part)) for part in job.assembly.parts]
+    buys: tuple[StickBuy, ...] = sticks_to_buy(wanted, Shop(3.2, 800.0))
+    strip = next(buy for buy in buys if buy.stock.name.startswith("strip"))
+    assert not strip.too_long and all(buy.proven for buy in buys)
+    short = next(buy for buy in sticks_to_buy(wanted, Shop(3.2, 1_000.0)) if buy.stock.name.startswith("strip"))
+    assert {part.mark for part, _ in short.too_long} == {"L17"} and short.sticks
+    told = replace(job, spec=Spec({**job.spec.values, "end_trim": 1_000.0}))
+    assert "fits no stick of strip" in to_html(buying_list(told))
+
+
+@pytest.mark.parametrize(("text", "found"), [
+    ("", {}), ("2x4: 1200, 900; 1x6: 2 m", {"2x4": (1200.0, 900.0), "1x6": (2000.0,)}),
+    ("2x4: 3 ft, 1.5 m;", {"2x4": (914.4, 1500.0)}), ("2x4: 1200; 2x4: 900", {"2x4": (1200.0, 900.0)})])
+def test_offcuts_are_read(text: str, found: dict[str, tuple[float, ...]]) -> None:
+    assert {name: pytest.approx(lengths) for name, lengths in found.items()} == read_offcuts(text)
+
+
+@pytest.mark.parametrize(("text", "words"), [
+    ("2x4", "it is not a stock with its lengths"), ("2x4: 1200,900", "it can be read in two ways"),
+    ("2x4: long", "it is not a length"), ("2x4: 0", "it is no offcut's length"),
+    ("2x4: " + ", ".join(["900"] * 61), "more than 60")])
+def test_offcuts_that_cannot_be_read_are_refused(text: str, words: str) -> None:
+    with pytest.raises(OffcutError, match=words):
+        read_offcuts(text)
+
+
+@pytest.mark.parametrize("name", SOME)
+def test_the_spreadsheet_buys_what_the_plan_buys(name: str) -> None:
+    plan = buying(job_of(name))
+    rows = list(csv.DictReader(io.StringIO(buying_csv(job_of(name)).removeprefix("\ufeff"))))
+    bought = {buy.stock.name: sum(buy.bought.values()) for buy in plan.sticks} | {
+        buy.stock.name: buy.count for buy in plan.sheets}
+    read: Counter[str] = Counter()
+    for row in rows:
+        read[row["stock"]] += int(row["number"]) if row["what"] == "buy" else 0
+    assert read == bought and {row["what"] for row in rows} == {"buy", "cut"}
+
+
+def test_the_paper_says_what_is_proven() -> None:
+    job = job_of("hay-barn-28ft")
+    text = to_html(buying_list(job))
+    assert "no plan can buy less than" in text and "by area alone no plan can need fewer than" in text
