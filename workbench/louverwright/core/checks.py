@@ -19,6 +19,7 @@ from .offcuts import OffcutError, read_offcuts
 from .parameters import BY_NAME, THICKNESS, WIDTH, measured_name
 from .part_wish import NO_WISHES, STOCK, Wishes, field_of
 from .plan import ENDS
+from .prices import PriceError, read_prices
 from .row import row_findings
 from .saying import say
 from .sizes import Sizes, opening_halves
@@ -50,17 +51,18 @@ def checked_spec(values: Mapping[str, Any], stock: StockList, parts: Wishes = NO
 
 
 def _offcuts(spec: Spec, stock: StockList) -> Iterator[Finding]:
-    """Offcuts in the shop that cannot be read, or are of no stick of the list."""
-    try:
-        own = read_offcuts(spec.shop_offcuts)
-    except OffcutError as error:
-        yield Finding("offcuts", "shop_offcuts", error.value, error.limit, error.cure)
-        return
-    sticks = {item.name for item in stock.items if item.form not in ("sheet", "mesh")}
-    for name in own:
-        if name not in sticks:
-            yield Finding("offcuts", "shop_offcuts", say("“{name}”", name=name), say("it is no stick of the stock list"),
-                          say("Choose one of: {names}.", names=", ".join(sorted(sticks))))
+    """Offcuts in the shop and prices that cannot be read, or are of no stock of the list."""
+    for name, read, items in (("shop_offcuts", read_offcuts, [item for item in stock.items if item.form not in ("sheet", "mesh")]),
+                              ("prices", read_prices, stock.items)):
+        try:
+            told = set(read(getattr(spec, name)))
+        except (OffcutError, PriceError) as error:
+            yield Finding(name, name, error.value, error.limit, error.cure)
+            continue
+        known = {item.name for item in items}
+        for each in sorted(told - known):
+            yield Finding(name, name, say("“{name}”", name=each), say("it is not in the stock list") if items is stock.items else
+                          say("it is no stick of the stock list"), say("Choose one of: {names}.", names=", ".join(sorted(known))))
 
 
 def _measured(values: Mapping[str, Any], spec: Spec, stock: StockList) -> Iterator[Finding]:

@@ -316,6 +316,9 @@ PARAMETERS: tuple[Parameter, ...] = (
     Parameter("shop_offcuts", TEXT, SHOP, "", "Offcuts that you have already, as stock and lengths: 2x4: 1200, 900; 1x6: 2 m. "
               "A bare number is in mm.", scope=PAPER),
     Parameter("shortest_offcut", LENGTH, SHOP, 300.0, "Shortest offcut that you keep.", 50.0, 3_000.0, scope=PAPER),
+    Parameter("prices", TEXT, SHOP, "", "What stock costs, for a length, per m or ft, or each: 2x4: 8 ft = 4.20; "
+              "1x6: 2.10 per m; plywood 1/2: 38. Where all lengths have a price, the cheapest are bought.", scope=PAPER),
+    Parameter("currency", TEXT, SHOP, "", "The money that prices are in, as it is to stand in the cost sheet.", scope=PAPER),
 )
 
 BY_NAME: dict[str, Parameter] = {p.name: p for p in PARAMETERS}
