@@ -236,7 +236,8 @@ def _groups(parts: Listed, shop: Shop) -> dict[Wanted, list[tuple[Part, int]]]:
         if way and _down(way.gain(shop.kerf)) > 0:
             ways.setdefault(way.name, way)
         found.setdefault((way.name if way and way.name in ways else "", _up(part.board.length + shop.kerf)), []).append((part, many))
-    nests = {name: Nest(name, _down(way.gain(shop.kerf)), way.pairs) for name, way in ways.items()}
+    together = Counter(name for (name, _), each in found.items() for _, many in each for _ in range(many))
+    nests = {name: Nest(name, _down(way.gain(shop.kerf)), way.pairs) for name, way in ways.items() if together[name] > 1}
     return {Wanted(size, sum(many for _, many in each), nests.get(name)): each
             for (name, size), each in sorted(found.items(), key=lambda item: (item[0][0], -item[0][1]))}
 

@@ -72,7 +72,7 @@ def _chain(part: Part, first: Vec, second: Vec) -> str:
     """How pieces follow each other end B to end A: as they are, turned or face down; '' where they do not."""
     b = second
     if _same(first, scale(b, -1.0)):
-        return f"parallel {_signed(b)}"
+        return f"parallel {_signed(_either_hand(part, b))}"
     if _same(first, (-b[0], b[1], b[2])):
         if abs(b[2]) < TRUE:
             return f"head to tail {abs(b[1]):.5f}"
@@ -84,7 +84,7 @@ def _chain(part: Part, first: Vec, second: Vec) -> str:
 def _pair(part: Part, end: Vec) -> str:
     """How two pieces meet with this end of each; '' where they do not."""
     if abs(end[2]) < TRUE:
-        return f"pair {_signed(end if end[0] < 0.0 else (-end[0], -end[1], end[2]))}"
+        return f"pair {_signed(_either_hand(part, end if end[0] < 0.0 else (-end[0], -end[1], end[2])))}"
     return f"pair face up and down {abs(end[2]):.5f}" if part.kind.either and abs(end[1]) < TRUE else ""
 
 
@@ -97,6 +97,11 @@ def _made(part: Part, name: str, plane: Plane, pairs: bool) -> Slants | None:
     along = end_line(board, plane)
     reach = max(along) - min(along)
     return Slants(name, reach, 1.0 / abs(x), pairs) if reach > LEAST else None
+
+
+def _either_hand(part: Part, n: Vec) -> Vec:
+    """The direction, and that of the other hand as well for parts that may lie face down: then left lies against right."""
+    return (n[0], abs(n[1]), n[2]) if part.kind.either and abs(n[2]) < TRUE else n
 
 
 def _signed(n: Vec) -> str:

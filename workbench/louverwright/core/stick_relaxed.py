@@ -10,15 +10,15 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 #: Prices are whole numbers of one part in so many of the cost's unit.
 SCALE = 1_000_000
 #: Cells of the table that bounds what a stick can hold: more are slower and sharper; the second if the first proves nothing.
 CELLS = (3_000, 12_000)
-#: Steps within one search for the best way to cut a stick, before the table's bound is taken instead.
-STEPS = 4_000
+#: Steps within one search for a better way to cut a stick, and for the best one before the table's bound is taken instead.
+QUICK, STEPS = 200, 4_000
 #: Columns entered before the prices are taken as they are; a price below this is 0.
 PIVOTS, NOTHING = 1_500, 1e-9
 
@@ -77,6 +77,12 @@ class Pieces:
             room, open_nest = self.takes(number, count, open_nest)
             total += room
         return total
+
+    @cached_property
+    def nearest(self) -> tuple[int, ...]:
+        """Twice the room that each piece takes at least, however many lie together."""
+        return tuple(2 * size - (0 if nest is None else nest.gain if nest.pairs else 2 * nest.gain)
+                     for size, nest in zip(self.sizes, self.nests, strict=True))
 
     @cached_property
     def steps(self) -> tuple[tuple[tuple[list[int], list[int]], ...], ...]:
@@ -142,24 +148,34 @@ class Table:
 
     def bound(self, first: int, room: int) -> int:
         """What pieces from number ``first`` on can bring at most in ``room``."""
-        return self.rows[first][0][room // self.grid]
+        dear, near = self.dearest[first]
+        return min(self.rows[first][0][room // self.grid], 2 * room * dear // near)
 
-    def best(self, room: int, floor: int) -> tuple[int, Pattern]:
+    @cached_property
+    def dearest(self) -> list[tuple[int, int]]:
+        """For each piece, of it and those after it, the one that brings most for its length: its price and twice its length."""
+        found = [(0, 1)]
+        for price, near in reversed(list(zip(self.prices, self.pieces.nearest, strict=True))):
+            found.append(max(found[-1], (price, near), key=lambda each: each[0] / each[1]))
+        return found[::-1]
+
+    def best(self, room: int, floor: int, steps: int = STEPS) -> tuple[int, Pattern]:
         """A bound on what one stick brings, and the best way found: exact where the search ends, the table's bound if not."""
         if self.bound(0, room) <= floor:
             return self.bound(0, room), ()
         found: list[tuple[int, Pattern]] = [(floor, ())]
-        whole = self.walk(room, lambda: found[-1][0] + 1, self.pieces.counts, lambda value, way: found.append((value, way)))
+        whole = self.walk(room, lambda: found[-1][0] + 1, self.pieces.counts, lambda value, way: found.append((value, way)),
+                          steps=steps)
         return found[-1][0] if whole else self.bound(0, room), found[-1][1]
 
     def walk(self, room: int, wanted: Callable[[], int], most: Sequence[int], take: Callable[[int, Pattern], object],
-             first: int | None = None) -> bool:
+             first: int | None = None, steps: int = STEPS) -> bool:
         """Hands every way to fill ``room`` that brings ``wanted()`` or more to ``take``; False where it was cut short.
 
         With ``first`` it has that piece in it and none before it.  ``walked`` counts the steps of all walks of this table.
         """
         moves, prices, rows, grid, last = self.pieces.steps, self.prices, self.rows, self.grid, len(self.prices)
-        left = [STEPS]
+        left = [steps]
 
         def descend(number: int, room: int, open_nest: int, value: int, way: Pattern) -> None:
             left[0] -= 1
@@ -178,7 +194,7 @@ class Table:
 
         start = first or 0
         descend(start, room, 0, 0, (0,) * start)
-        self.walked += STEPS - max(0, left[0])
+        self.walked += steps - max(0, left[0])
         return left[0] > 0
 
 
@@ -260,57 +276,73 @@ def _single(kinds: int, number: int, count: int) -> Pattern:
     return tuple(count if i == number else 0 for i in range(kinds))
 
 
-def relaxed(pieces: Pieces, sticks: Sequence[Stick], cells: int = CELLS[0]) -> Relaxed:
-    """Prices, columns and the proven least cost.  Every piece must fit some stick that has no limit and costs something."""
+def relaxed(pieces: Pieces, sticks: Sequence[Stick], cells: int = CELLS[0], known: Sequence[tuple[int, Pattern]] = ()) -> Relaxed:
+    """Prices, columns and the proven least cost.  Every piece must fit some stick that has no limit and costs something.
+
+    ``known`` is a plan to begin from; the search for better prices ends where they prove that no plan costs less.
+    """
     free = [number for number, stick in enumerate(sticks) if stick.limit is None]
     start = []
-    for size, count in zip(pieces.sizes, pieces.counts, strict=False):
+    for size, count in zip(pieces.sizes, pieces.counts, strict=True):
         holds = [(sticks[j].cost / min(count, sticks[j].size // size), j) for j in free if sticks[j].size >= size]
         chosen = min(holds)[1]
         start.append((chosen, min(count, sticks[chosen].size // size)))
     master = _Master(pieces, sticks, start)
+    for stick, pattern in known:
+        master.add(stick, pattern)
+    enough = (sum(sticks[stick].cost for stick, _ in known) - 1) * SCALE if known else None
     largest = max(stick.size for stick in sticks)
+    best = _proven(pieces, sticks, master, Table(pieces, _by_length(pieces, sticks), largest, cells))
     for _ in range(PIVOTS):
+        if enough is not None and best.least > enough:
+            return best
         prices = master.prices()
         column = master.entering(prices)
         if column is not None:
             master.pivot(column)
-        elif not _generate(master, Table(pieces, _whole(prices[:master.kinds]), largest, cells), prices):
+            continue
+        table = Table(pieces, _whole(prices[:master.kinds]), largest, cells)
+        best = max(best, _proven(pieces, sticks, master, table), key=lambda each: each.least)
+        if not _generate(master, table, prices, QUICK) and not _generate(master, table, prices, STEPS):
             break
-    return _proven(pieces, sticks, master, cells)
+    last = _proven(pieces, sticks, master, Table(pieces, _whole(master.prices()[:master.kinds]), largest, cells))
+    return replace(max(best, last, key=lambda each: each.least), columns=last.columns)
+
+
+def _by_length(pieces: Pieces, sticks: Sequence[Stick]) -> list[int]:
+    """Prices by the length alone that each piece takes at least: they prove that sticks are as long as all pieces together."""
+    rate = min(stick.cost / stick.size for stick in sticks if stick.limit is None and stick.size)
+    return [int(rate * SCALE * near / 2.0) for near in pieces.nearest]
 
 
 def _whole(prices: Sequence[float]) -> list[int]:
     return [max(0, int(price * SCALE)) for price in prices]
 
 
-def _generate(master: _Master, table: Table, prices: Sequence[float]) -> bool:
+def _generate(master: _Master, table: Table, prices: Sequence[float], steps: int) -> bool:
     """Adds the best way to cut each stick where that saves; False where none does."""
     added = False
     for number, stick in enumerate(master.sticks):
         floor = stick.cost * SCALE + 10
         if number in master.limited:
             floor = int(-prices[master.kinds + master.limited.index(number)] * SCALE) + 10
-        _, pattern = table.best(stick.size, max(floor, 10))
+        _, pattern = table.best(stick.size, max(floor, 10), steps)
         added = (bool(pattern) and master.add(number, pattern)) or added
     return added
 
 
-def _proven(pieces: Pieces, sticks: Sequence[Stick], master: _Master, cells: int) -> Relaxed:
-    """The prices scaled down until no stick can bring more than it costs: then they prove what they add up to."""
-    prices, largest = _whole(master.prices()[:master.kinds]), max(stick.size for stick in sticks)
-    table = Table(pieces, prices, largest, cells)
+def _proven(pieces: Pieces, sticks: Sequence[Stick], master: _Master, table: Table) -> Relaxed:
+    """The table's prices scaled down until no stick can bring more than it costs: then they prove what they add up to."""
     over, under = 1, 1
     for stick in sticks:
         if stick.limit is None:
-            value, cost = table.best(stick.size, stick.cost * SCALE)[0], stick.cost * SCALE
+            value, cost = table.bound(0, stick.size), stick.cost * SCALE
             if value * under > over * cost:
                 over, under = value, cost
-    prices = [price * under // over for price in prices]
-    table = Table(pieces, prices, largest, cells)
-    stick_prices = tuple(0 if stick.limit is None else table.best(stick.size, 0)[0] for stick in sticks)
-    least = sum(p * n for p, n in zip(prices, pieces.counts, strict=False)) - sum(
-        p * (stick.limit or 0) for p, stick in zip(stick_prices, sticks, strict=False))
+    prices = [price * under // over for price in table.prices]
+    stick_prices = tuple(0 if stick.limit is None else -(-table.bound(0, stick.size) * under // over) for stick in sticks)
+    least = sum(p * n for p, n in zip(prices, pieces.counts, strict=True)) - sum(
+        p * (stick.limit or 0) for p, stick in zip(stick_prices, sticks, strict=True))
     used = tuple((*master.columns[column], amount)
-                 for column, amount in zip(master.basis, master.amounts, strict=False) if column >= 0)
+                 for column, amount in zip(master.basis, master.amounts, strict=True) if column >= 0)
     return Relaxed(tuple(prices), stick_prices, used, least)

@@ -12,16 +12,15 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from itertools import islice
 
 from .stick_relaxed import CELLS, SCALE, Nest, Pattern, Pieces, Relaxed, Stick, Table, relaxed
+from .stick_tries import Plan, Tries
 
 #: Sticks tried within one search, ways listed for one stick, and steps of all searches for a job, before they are given up.
 TRIES, WAYS, STEPS = 3_000, 400, 150_000
-#: Costs tried one after another from the proven least.
-COSTS = 12
-
-Plan = tuple[tuple[int, Pattern], ...]
-
+#: Costs tried one after another from the proven least, and choices of sticks tried for each before the search.
+COSTS, CHOICES = 12, 60
 
 @dataclass(frozen=True)
 class Solution:
@@ -67,8 +66,9 @@ def solve(wanted: Sequence[Wanted], sticks: Sequence[Stick]) -> Solution:
     scaled = [Stick(stick.size // small, stick.cost // step, stick.limit) for stick in sticks]
     pieces = Pieces(tuple(wanted[i].size // small for i in order), tuple(wanted[i].count for i in order), tuple(
         replace(nest, gain=nest.gain // small) if (nest := wanted[i].nest) else None for i in order))
+    plan: Plan = Tries(pieces, scaled).simple_best()
     for cells in CELLS:
-        plan, cost, least, fewest = _Solver(pieces, scaled, cells).run()
+        plan, cost, least, fewest = _Solver(pieces, scaled, cells, plan).run()
         if cost == least:
             break
     back = [order.index(i) for i in range(len(order))]
@@ -91,75 +91,49 @@ def _order(wanted: Sequence[Wanted]) -> list[int]:
 
 
 class _Solver:
-    def __init__(self, pieces: Pieces, sticks: Sequence[Stick], cells: int) -> None:
-        self.pieces, self.sticks = pieces, sticks
-        self.relaxed: Relaxed = relaxed(pieces, sticks, cells)
+    def __init__(self, pieces: Pieces, sticks: Sequence[Stick], cells: int, known: Plan) -> None:
+        self.pieces, self.sticks, self.known = pieces, sticks, known
+        self.tries = Tries(pieces, sticks)
+        self.relaxed: Relaxed = relaxed(pieces, sticks, cells, known)
         self.table = Table(pieces, self.relaxed.prices, max(stick.size for stick in sticks), cells)
-        self.free = [j for j, stick in enumerate(sticks) if stick.limit is None]
+        self.free = self.tries.free
         self.dearest = max(sticks[j].cost for j in self.free)
+        self.holds = [self.table.best(stick.size, -1)[0] for stick in sticks]
 
     def run(self) -> tuple[Plan, int, int, bool]:
-        least = max(0, -(-self.relaxed.least // SCALE))
-        best = self.by_rule()
-        cost = self.cost(best)
+        least, best = max(0, -(-self.relaxed.least // SCALE)), self.known
+        cost = self.tries.cost(best)
         target = least
         while target < cost and target < least + COSTS:
             found, whole = self.at_cost(target)
             if found:
-                best, cost = found, self.cost(found)
+                best, cost = found, self.tries.cost(found)
             elif whole and target == least:
                 least += 1
             target += 1
         best, fewest = self.with_fewer(best, cost, least)
         return best, cost, min(least, cost), fewest
 
-    def cost(self, plan: Plan) -> int:
-        return sum(self.sticks[stick].cost for stick, _ in plan)
-
-    def bought(self, plan: Plan) -> int:
-        return sum(1 for stick, _ in plan if self.sticks[stick].limit is None)
-
-    def by_rule(self) -> Plan:
-        """The best of simple rules: the longest piece that still fits, in limited sticks first and then in one length."""
-        plans = [plan for j in self.free if (plan := self._first_fit(j)) is not None]
-        return min(plans, key=lambda plan: (self.cost(plan), self.bought(plan)))
-
-    def _first_fit(self, bought: int) -> Plan | None:
-        """Sticks filled one by one, the last ones then exchanged for the cheapest that holds what is in them."""
-        left, plan = list(self.pieces.counts), []
-        spare = [j for j, stick in enumerate(self.sticks) for _ in range(stick.limit or 0)]
-        spare.sort(key=lambda j: self.sticks[j].size)
-        while any(left):
-            chosen = spare.pop(0) if spare else bought
-            room, way = self.sticks[chosen].size, []
-            for i, size in enumerate(self.pieces.sizes):
-                count = min(left[i], room // size)
-                way.append(count)
-                left[i], room = left[i] - count, room - count * size
-            if any(way):
-                plan.append((self._cheapest(chosen, way), tuple(way)))
-            elif chosen == bought:
-                return None
-        return tuple(plan)
-
-    def _cheapest(self, stick: int, way: Sequence[int]) -> int:
-        if self.sticks[stick].limit is not None:
-            return stick
-        need = self.pieces.room(tuple(way))
-        return min((j for j in self.free if self.sticks[j].size >= need), key=lambda j: (self.sticks[j].cost, j))
+    def allows(self, choice: Sequence[int]) -> bool:
+        """Whether these sticks and the limited ones can bring what all pieces are priced at."""
+        need = sum(price * count for price, count in zip(self.relaxed.prices, self.pieces.counts, strict=True))
+        return sum(self.holds[j] for j in (*self.tries.spare, *choice)) >= need
 
     def at_cost(self, target: int, most: int | None = None) -> tuple[Plan | None, bool]:
         """A plan that costs ``target`` or less with ``most`` bought sticks or fewer, and whether the search was complete.
 
-        Most sticks of a large job are first settled by the fractions' whole parts; last, none are.
+        First most sticks of a large job are first settled by the fractions' whole parts; last, none are.
         """
-        settled = [self._settled(less) for less in (0, 1)]
-        for plan in [*(plan for plan in dict.fromkeys(settled) if plan), ()]:
-            search = _Search(self, target, most)
-            found = search.run(plan)
+        for settled in filter(None, dict.fromkeys(self._settled(less) for less in (0, 1))):
+            found = _Search(self, target, most).run(settled)
             if found is not None:
                 return found, True
-        return None, search.complete
+        for choice in islice(filter(self.allows, self.tries.choices(target, most)), CHOICES):
+            found = self.tries.within(choice)
+            if found is not None:
+                return found, True
+        search = _Search(self, target, most)
+        return search.run(()), search.complete
 
     def _settled(self, less: int) -> Plan:
         plan = [(stick, way) for stick, way, amount in self.relaxed.columns for _ in range(int(amount + 1e-6) - less)]
@@ -172,7 +146,7 @@ class _Solver:
 
     def with_fewer(self, plan: Plan, cost: int, least: int) -> tuple[Plan, bool]:
         """Plans of the same cost with fewer bought sticks, from the fewest that it could be."""
-        bought = self.bought(plan)
+        bought = self.tries.bought(plan)
         fewest = -(-min(least, cost) // self.dearest)
         for most in range(fewest, bought):
             found, whole = self.at_cost(cost, most)
