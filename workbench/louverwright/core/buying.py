@@ -126,8 +126,9 @@ class StickBuy:
 
     @property
     def in_parts(self) -> float:
-        """What becomes parts' blanks."""
-        return sum(s.count * part.board.length for s in self.sticks for part in s.parts)
+        """What becomes parts' blanks; where two lie point to heel, their common length once."""
+        return sum(s.count * (piece.end - max(piece.x, before)) for s in self.sticks
+                   for piece, before in zip(s.pieces, (0.0, *(each.end for each in s.pieces)), strict=False))
 
     @property
     def kept(self) -> tuple[float, ...]:

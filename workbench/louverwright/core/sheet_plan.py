@@ -74,14 +74,15 @@ class SheetPiece:
 
 @dataclass(frozen=True)
 class Laid:
-    """A piece on its sheet: how it is turned, its corners, the planes of its sides, and whether the side towards the piece
-    before it in its strip is made by the cut that makes that one's."""
+    """A piece on its sheet: how it is turned, its corners, the planes of its sides, whether the side towards the piece before
+    it in its strip is made by the cut that makes that one's, and where its strip begins (y, mm)."""
 
     mark: str
     turn: str
     points: tuple[Vec, ...]
     sides: tuple[Side, ...]
     shared: bool = False
+    strip: float = 0.0
 
     @property
     def upper(self) -> Outline:
@@ -105,7 +106,7 @@ class Laid:
         """The same piece further along and across."""
         points = tuple((p[0] + x, p[1] + y, p[2]) for p in self.points)
         sides = tuple((n, offset + n[0] * x + n[1] * y, own) for n, offset, own in self.sides)
-        return Laid(self.mark, self.turn, points, sides, shared)
+        return Laid(self.mark, self.turn, points, sides, shared, self.strip + y)
 
 
 @dataclass(frozen=True)

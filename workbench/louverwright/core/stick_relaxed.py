@@ -276,10 +276,12 @@ def _single(kinds: int, number: int, count: int) -> Pattern:
     return tuple(count if i == number else 0 for i in range(kinds))
 
 
-def relaxed(pieces: Pieces, sticks: Sequence[Stick], cells: int = CELLS[0], known: Sequence[tuple[int, Pattern]] = ()) -> Relaxed:
+def relaxed(pieces: Pieces, sticks: Sequence[Stick], cells: int = CELLS[0], known: Sequence[tuple[int, Pattern]] = (),
+            pivots: int = PIVOTS) -> Relaxed:
     """Prices, columns and the proven least cost.  Every piece must fit some stick that has no limit and costs something.
 
-    ``known`` is a plan to begin from; the search for better prices ends where they prove that no plan costs less.
+    ``known`` is a plan to begin from; the search for better prices ends where they prove that no plan costs less.  With no
+    ``pivots`` the prices are those by length alone.
     """
     free = [number for number, stick in enumerate(sticks) if stick.limit is None]
     start = []
@@ -293,7 +295,7 @@ def relaxed(pieces: Pieces, sticks: Sequence[Stick], cells: int = CELLS[0], know
     enough = (sum(sticks[stick].cost for stick, _ in known) - 1) * SCALE if known else None
     largest = max(stick.size for stick in sticks)
     best = _proven(pieces, sticks, master, Table(pieces, _by_length(pieces, sticks), largest, cells))
-    for _ in range(PIVOTS):
+    for _ in range(pivots):
         if enough is not None and best.least > enough:
             return best
         prices = master.prices()
@@ -305,6 +307,8 @@ def relaxed(pieces: Pieces, sticks: Sequence[Stick], cells: int = CELLS[0], know
         best = max(best, _proven(pieces, sticks, master, table), key=lambda each: each.least)
         if not _generate(master, table, prices, QUICK) and not _generate(master, table, prices, STEPS):
             break
+    if not pivots:
+        return best
     last = _proven(pieces, sticks, master, Table(pieces, _whole(master.prices()[:master.kinds]), largest, cells))
     return replace(max(best, last, key=lambda each: each.least), columns=last.columns)
 

@@ -14,13 +14,17 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from itertools import islice
 
-from .stick_relaxed import CELLS, SCALE, Nest, Pattern, Pieces, Relaxed, Stick, Table, relaxed
+from .stick_relaxed import CELLS, PIVOTS, SCALE, Nest, Pattern, Pieces, Relaxed, Stick, Table, relaxed
 from .stick_tries import Plan, Tries
 
 #: Sticks tried within one search, ways listed for one stick, and steps of all searches for a job, before they are given up.
 TRIES, WAYS, STEPS = 3_000, 400, 150_000
 #: Costs tried one after another from the proven least, and choices of sticks tried for each before the search.
 COSTS, CHOICES = 12, 60
+#: The stages of a job: cells and pivots for its prices.
+STAGES = ((CELLS[0], 0), (CELLS[0], PIVOTS))
+#: Steps in which the pieces' price is counted to cover it with whole sticks.
+GRID = 3_000
 
 @dataclass(frozen=True)
 class Solution:
@@ -67,9 +71,9 @@ def solve(wanted: Sequence[Wanted], sticks: Sequence[Stick]) -> Solution:
     pieces = Pieces(tuple(wanted[i].size // small for i in order), tuple(wanted[i].count for i in order), tuple(
         replace(nest, gain=nest.gain // small) if (nest := wanted[i].nest) else None for i in order))
     plan: Plan = Tries(pieces, scaled).simple_best()
-    for cells in CELLS:
-        plan, cost, least, fewest = _Solver(pieces, scaled, cells, plan).run()
-        if cost == least:
+    for cells, pivots in STAGES:
+        plan, cost, least, fewest = _Solver(pieces, scaled, cells, plan, pivots).run()
+        if cost == least and (fewest or pivots):
             break
     back = [order.index(i) for i in range(len(order))]
     ways = tuple((stick, tuple(way[i] for i in back)) for stick, way in plan)
@@ -91,21 +95,27 @@ def _order(wanted: Sequence[Wanted]) -> list[int]:
 
 
 class _Solver:
-    def __init__(self, pieces: Pieces, sticks: Sequence[Stick], cells: int, known: Plan) -> None:
-        self.pieces, self.sticks, self.known = pieces, sticks, known
+    """One stage: with no ``pivots`` only what is found at once."""
+
+    def __init__(self, pieces: Pieces, sticks: Sequence[Stick], cells: int, known: Plan, pivots: int) -> None:
+        self.pieces, self.sticks, self.known, self.deep = pieces, sticks, known, pivots > 0
         self.tries = Tries(pieces, sticks)
-        self.relaxed: Relaxed = relaxed(pieces, sticks, cells, known)
+        self.relaxed: Relaxed = relaxed(pieces, sticks, cells, known, pivots)
         self.table = Table(pieces, self.relaxed.prices, max(stick.size for stick in sticks), cells)
         self.free = self.tries.free
         self.dearest = max(sticks[j].cost for j in self.free)
         self.holds = [self.table.best(stick.size, -1)[0] for stick in sticks]
+        self.need = sum(price * count for price, count in zip(self.relaxed.prices, pieces.counts, strict=True)) - sum(
+            self.holds[j] for j in self.tries.spare)
 
     def run(self) -> tuple[Plan, int, int, bool]:
-        least, best = max(0, -(-self.relaxed.least // SCALE)), self.known
+        least = max(0, -(-self.relaxed.least // SCALE), self.cover())
+        starts = (self.known, *(self.tries.simple_best(settled) for settled in self.settled() if self.deep))
+        best = self._nearer(min(starts, key=self.tries.rank), least)
         cost = self.tries.cost(best)
         target = least
         while target < cost and target < least + COSTS:
-            found, whole = self.at_cost(target)
+            found, whole = self.at_cost(target, target)
             if found:
                 best, cost = found, self.tries.cost(found)
             elif whole and target == least:
@@ -114,42 +124,66 @@ class _Solver:
         best, fewest = self.with_fewer(best, cost, least)
         return best, cost, min(least, cost), fewest
 
-    def allows(self, choice: Sequence[int]) -> bool:
-        """Whether these sticks and the limited ones can bring what all pieces are priced at."""
-        need = sum(price * count for price, count in zip(self.relaxed.prices, self.pieces.counts, strict=True))
-        return sum(self.holds[j] for j in (*self.tries.spare, *choice)) >= need
+    def _nearer(self, best: Plan, least: int) -> Plan:
+        """A plan that is nearer to the least cost where that is too far off to try every cost between: by halves."""
+        low = least
+        while self.tries.cost(best) - low > COSTS:
+            middle = (low + self.tries.cost(best)) // 2
+            found, _ = self.at_cost(middle, low)
+            best, low = (found, low) if found else (best, middle)
+        return best
 
-    def at_cost(self, target: int, most: int | None = None) -> tuple[Plan | None, bool]:
+    def allows(self, choice: Sequence[int]) -> bool:
+        """Whether these sticks can bring what all pieces are priced at less what the limited ones can."""
+        return sum(self.holds[j] for j in choice) >= self.need
+
+    def cover(self) -> int:
+        """The least cost of whole sticks that can bring what all pieces are priced at."""
+        grid = max(1, self.need // GRID)
+        gains = [(-(-self.holds[j] // grid), self.sticks[j].cost) for j in self.free]
+        costs = [0]
+        for value in range(1, max(0, self.need // grid) + 1):
+            costs.append(min(cost + costs[max(0, value - gain)] for gain, cost in gains if gain))
+        return costs[-1]
+
+    def at_cost(self, target: int, low: int, most: int | None = None) -> tuple[Plan | None, bool]:
         """A plan that costs ``target`` or less with ``most`` bought sticks or fewer, and whether the search was complete.
 
-        First most sticks of a large job are first settled by the fractions' whole parts; last, none are.
+        First most sticks of a large job are settled by the fractions' whole parts; then choices of sticks that cost ``low``
+        or more are tried; last comes the search.
         """
-        for settled in filter(None, dict.fromkeys(self._settled(less) for less in (0, 1))):
+        for settled in self.settled() if self.deep else ():
             found = _Search(self, target, most).run(settled)
             if found is not None:
                 return found, True
-        for choice in islice(filter(self.allows, self.tries.choices(target, most)), CHOICES):
+        for choice in islice(filter(self.allows, self.tries.choices(low, target, most)), CHOICES):
             found = self.tries.within(choice)
             if found is not None:
                 return found, True
+        if not self.deep:
+            return None, False
         search = _Search(self, target, most)
         return search.run(()), search.complete
 
-    def _settled(self, less: int) -> Plan:
-        plan = [(stick, way) for stick, way, amount in self.relaxed.columns for _ in range(int(amount + 1e-6) - less)]
-        left, kept = list(self.pieces.counts), []
-        for stick, way in plan:
-            if all(n <= m for n, m in zip(way, left, strict=False)):
-                left = [m - n for n, m in zip(way, left, strict=False)]
-                kept.append((stick, way))
-        return tuple(kept)
+    def settled(self) -> Iterator[Plan]:
+        """The fractions' whole parts as far as there are pieces for them, and the same with one stick less of each way."""
+        for less in (0, 1):
+            left, limits, kept = self.pieces.counts, [stick.limit for stick in self.sticks], []
+            for stick, way, amount in self.relaxed.columns:
+                for _ in range(int(amount + 1e-6) - less):
+                    if all(n <= m for n, m in zip(way, left, strict=True)) and limits[stick] != 0:
+                        left = tuple(m - n for n, m in zip(way, left, strict=True))
+                        limits[stick] = (limits[stick] or 0) - 1
+                        kept.append((stick, way))
+            if kept:
+                yield tuple(kept)
 
     def with_fewer(self, plan: Plan, cost: int, least: int) -> tuple[Plan, bool]:
         """Plans of the same cost with fewer bought sticks, from the fewest that it could be."""
         bought = self.tries.bought(plan)
         fewest = -(-min(least, cost) // self.dearest)
         for most in range(fewest, bought):
-            found, whole = self.at_cost(cost, most)
+            found, whole = self.at_cost(cost, cost, most)
             if found:
                 return found, most == fewest and cost == least
             if whole and most == fewest:

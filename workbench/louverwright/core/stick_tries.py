@@ -15,8 +15,8 @@ from .stick_relaxed import Pattern, Pieces, Stick
 Plan = tuple[tuple[int, Pattern], ...]
 #: Steps to list choices of sticks, and tries for each.
 STEPS, TRIES = 20_000, 6
-#: Sticks filled in all tries for a job before they are given up.
-FILLS = 6_000
+#: Sticks filled in all tries of a stage, times the pieces of the job, before they are given up.
+FILLS = 150_000
 
 
 class Tries:
@@ -36,24 +36,31 @@ class Tries:
         """How many of a plan's sticks are bought."""
         return sum(1 for stick, _ in plan if self.sticks[stick].limit is None)
 
-    def simple_best(self) -> Plan:
-        """The cheapest of the simple plans, of equals that with fewer bought sticks."""
-        return min((self.simple(j) for j in self.free if self.sticks[j].size >= max(self.pieces.sizes)),
-                   key=lambda each: (self.cost(each), self.bought(each)))
+    def simple_best(self, settled: Plan = ()) -> Plan:
+        """The cheapest of the simple plans that begin as ``settled``, of equals that with fewer bought sticks."""
+        return min((self.simple(j, settled) for j in self.free if self.sticks[j].size >= max(self.pieces.sizes)), key=self.rank)
 
-    def simple(self, bought: int) -> Plan:
+    def rank(self, plan: Plan) -> tuple[int, int]:
+        """What makes a plan better: less cost, then fewer bought sticks."""
+        return self.cost(plan), self.bought(plan)
+
+    def simple(self, bought: int, settled: Plan = ()) -> Plan:
         """One stick after another of the limited ones and then of one length; each then the cheapest that holds as much."""
-        left, plan = self.pieces.counts, []
-        spare = list(self.spare)
+        left, plan, spare = self.pieces.counts, list(settled), list(self.spare)
+        for stick, way in settled:
+            left = tuple(m - n for m, n in zip(left, way, strict=True))
+            if self.sticks[stick].limit:
+                spare.remove(stick)
         while any(left):
             stick = spare.pop(0) if spare else bought
             way = self.fill(left, self.sticks[stick].size, 0, False)
             left = tuple(m - n for m, n in zip(left, way, strict=True))
             if any(way):
-                need = self.pieces.room(way)
-                cheapest = min((j for j in self.free if self.sticks[j].size >= need), key=lambda j: (self.sticks[j].cost, j))
-                plan.append((stick if self.sticks[stick].limit else cheapest, way))
+                plan.append((stick if self.sticks[stick].limit else self._cheapest(self.pieces.room(way)), way))
         return tuple(plan)
+
+    def _cheapest(self, need: int) -> int:
+        return min((j for j in self.free if self.sticks[j].size >= need), key=lambda j: (self.sticks[j].cost, j))
 
     def within(self, choice: Sequence[int]) -> Plan | None:
         """A plan out of the limited sticks and these; None where none was found."""
@@ -72,7 +79,7 @@ class Tries:
 
     def _filled(self, order: Sequence[int], loose: int, neat: bool) -> Plan | None:
         left, plan = self.pieces.counts, []
-        self.fills += len(order)
+        self.fills += len(order) * sum(left)
         for stick in order:
             way = self.fill(left, self.sticks[stick].size, self.chance.randint(0, loose) if loose else 0, neat)
             left = tuple(m - n for m, n in zip(left, way, strict=True))
@@ -91,7 +98,7 @@ class Tries:
         sums = self._sums(left, room, first, neat)
         if not sums[0][0]:    # not two of the longest fit
             neat, sums = False, self._sums(left, room, first, False)
-        reached = sums[0][0] & ((1 << (room - short + 1)) - 1) or sums[0][0]
+        reached = sums[0][0] & ((1 << (max(0, room - short) + 1)) - 1) or sums[0][0]
         total, open_nest, way = reached.bit_length() - 1, 0, [0] * first
         for number in range(first, len(left)):
             rooms, after = self.pieces.steps[number][open_nest]
@@ -124,22 +131,23 @@ class Tries:
             return counts
         return [n for n in counts if n in (0, left[number]) or (n % 2 == 0 if nest.pairs else n > 1)]
 
-    def choices(self, cost: int, most: int | None = None) -> Iterator[tuple[int, ...]]:
-        """Choices of ``most`` bought sticks or fewer that cost just so much, the fewest first."""
+    def choices(self, low: int, high: int, most: int | None = None) -> Iterator[tuple[int, ...]]:
+        """Choices of ``most`` bought sticks or fewer that cost from ``low`` to ``high``, the fewest first."""
         kinds = sorted(self.free, key=lambda j: -self.sticks[j].cost)
         prices = [self.sticks[j].cost for j in kinds]
         left = [STEPS]
 
-        def descend(at: int, count: int, money: int) -> Iterator[tuple[int, ...]]:
+        def descend(at: int, count: int, low: int, high: int) -> Iterator[tuple[int, ...]]:
             left[0] -= 1
             if not count:
                 yield ()
-            elif left[0] > 0 and at < len(kinds) and count * prices[-1] <= money <= count * prices[at]:
-                for many in range(min(count, money // prices[at]), -1, -1):
-                    if many < count or money == count * prices[at]:
-                        for rest in descend(at + 1, count - many, money - many * prices[at]):
+            elif left[0] > 0 and at < len(kinds) and count * prices[-1] <= high and low <= count * prices[at]:
+                for many in range(min(count, high // prices[at]), -1, -1):
+                    paid = many * prices[at]
+                    if many < count or paid >= low:
+                        for rest in descend(at + 1, count - many, low - paid, high - paid):
                             yield (kinds[at],) * many + rest
 
-        limit = cost // prices[-1]
-        for count in range(-(-cost // prices[0]), (limit if most is None else min(limit, most)) + 1):
-            yield from descend(0, count, cost)
+        limit = high // prices[-1]
+        for count in range(-(-low // prices[0]), (limit if most is None else min(limit, most)) + 1):
+            yield from descend(0, count, low, high)

@@ -9,21 +9,28 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import pairwise
 
 from ..core.assembly import CROSSCUT, Part
-from ..core.buying import SheetBuy, Shop, Stick, StickBuy, sheets_to_buy, sticks_to_buy
+from ..core.buying import CutStick, SheetBuy, Shop, StickBuy, sheets_to_buy, sticks_to_buy
 from ..core.offcuts import read_offcuts
+from ..core.nesting import TURNS
+from ..core.prices import read_prices
 from ..core.saw import end_of, setting
-from ..core.sheet_plan import Sheet
+from ..core.sheet_plan import Laid, Sheet
 from ..core.solid import END_A, END_B
+from .cost_sheet import cost_sheet, money, prices_of
 from .csv_file import safe
 from .cutting_diagram import sheet_drawing, stick_drawing
 from .document import title_block
 from .job import Job
 from .page import Block, Bullets, Column, Figure, Heading, Pairs, Para, Report, Table, Together
 
-CSV_HEAD = ("what", "stock", "length", "width", "number", "pieces", "left", "weight")
+CSV_HEAD = ("what", "stock", "length", "width", "number", "pieces", "left", "weight", "price", "sum")
 
+SHARED = ("Where slanting ends lie point to heel one saw cut makes both: set its angle on the saw and do not square the stick "
+          "between them. Pieces called face down lie with their marked face under; either face of theirs may be outside. All "
+          "others lie marked face up. Joints and marks are laid out on the piece itself, once it is cut off.")
 NOTES = (
     "Choose sound, straight sticks: the plan knows lengths, not knots. Move a cut past a knot where the offcut allows it.",
     "Each piece takes the whole width of its stick. The cut report says what is ripped, and "
@@ -50,7 +57,7 @@ def shop_of(job: Job) -> Shop:
     """How the job's shop cuts its wood."""
     spec = job.spec
     return Shop(spec.saw_kerf, spec.end_trim, spec.defect_allowance / 100.0, spec.shortest_offcut,
-                read_offcuts(spec.shop_offcuts))
+                read_offcuts(spec.shop_offcuts), read_prices(spec.prices))
 
 
 @lru_cache(maxsize=16)
@@ -66,7 +73,7 @@ def buying_list(job: Job) -> Report:
     title = job.spec.project or "Louvered roof vent"
     what = "a louvered roof vent" if job.vents == 1 else f"{job.vents} louvered roof vents"
     plan = buying(job)
-    blocks = (*_to_buy(job, plan), *_how_well(job, plan), *_sticks(job, plan), *_sheets(job, plan))
+    blocks = (*_to_buy(job, plan), *cost_sheet(job, plan.sticks, plan.sheets), *_how_well(job, plan), *_sticks(job, plan), *_sheets(job, plan))
     return Report(title=title, subtitle=f"Buying list and cutting diagrams for {what}", title_block=title_block(job),
                   blocks=blocks, footer=f"{title} · model {job.fingerprint} · revision {job.revision} · {job.date}")
 
@@ -92,11 +99,11 @@ def _bought_rows(job: Job, plan: Buying) -> Iterator[tuple[str, ...]]:
     for buy in plan.sticks:
         for length, many in buy.bought.items():
             yield ("buy", buy.stock.name, write.length(length), write.length(buy.stock.width), str(many), "", "",
-                   write.weight(buy.weight * length * many / buy.length))
+                   write.weight(buy.weight * length * many / buy.length), *prices_of(job, buy.stock, length, many))
     for sheet in plan.sheets:
         if sheet.count:
             yield ("buy", sheet.stock.name, write.length(sheet.length), write.length(sheet.stock.width), str(sheet.count), "",
-                   "", write.weight(sheet.weight))
+                   "", write.weight(sheet.weight), *prices_of(job, sheet.stock, sheet.length, sheet.count))
 
 
 def _misfits(job: Job, plan: Buying) -> Iterator[str]:
@@ -134,14 +141,15 @@ def _how_well(job: Job, plan: Buying) -> Iterator[Block]:
         yield Table((Column("Sticks", 1.6), Column("Bought", 1.2, "right"), Column("In pieces", 1.2, "right"),
                      Column("Offcuts kept", 1.6, "right"), Column("Waste", 1.4, "right"), Column("Proof", 3.0)),
                     tuple(_stick_row(job, buy) for buy in plan.sticks),
-                    note="With these saw cuts, trims and lengths sold; each piece the whole width of its stick, blanks not "
-                         "nested at slanting ends. Waste is saw cuts, trimmed ends and offcuts too short to keep.")
+                    note="With these saw cuts, trims and lengths sold; each piece the whole width of its stick, slanting ends "
+                         "point to heel where one cut makes two. Waste is saw cuts, trimmed ends and offcuts too short to keep.")
     if plan.sheets:
         yield Table((Column("Sheets and rolls", 1.6), Column("Bought", 1.2, "right"), Column("Area", 1.2, "right"),
                      Column("Not in pieces", 1.4, "right"), Column("Bound", 3.0)),
                     tuple((buy.stock.name, str(buy.count), write.area(buy.area),
                            f"{write.area(buy.waste)} ({_share(buy.waste, buy.area)})",
-                           f"by area alone no plan can need fewer than {buy.least}") for buy in plan.sheets if buy.count),
+                           f"by area alone no plan can need fewer than {buy.least}" + (", and this one needs no more" if buy.count == buy.least
+                                                                             else "")) for buy in plan.sheets if buy.count),
                     note="What is not in pieces is mostly the rest of the last sheet or roll, which is fit for use.")
 
 
@@ -159,22 +167,24 @@ def _stick_row(job: Job, buy: StickBuy) -> tuple[str, ...]:
 
 def proof(job: Job, buy: StickBuy) -> str:
     """What is proven of a plan, in words."""
-    least = job.writer.far.length(buy.bound)
+    least = money(job, round(buy.bound)) if buy.priced else job.writer.far.length(buy.bound)
+    words = f"no plan can {'cost' if buy.priced else 'buy'} less than {least}"
     if not buy.proven:
-        return f"not proven: no plan can buy less than {least}, and this one buys more"
-    words = f"no plan can buy less than {least}"
+        return f"not proven: {words}, and this one {'costs' if buy.priced else 'buys'} more"
     return words + ("; of these none has fewer sticks" if buy.fewest else "; whether fewer sticks would do is not proven")
 
 
 def _sticks(job: Job, plan: Buying) -> Iterator[Block]:
-    write, kerf = job.writer, job.spec.saw_kerf
+    write = job.writer
     if plan.sticks:
         yield Heading("Sticks")
         yield Para("Lengths are to scale, widths are drawn larger. Cut from the left in the order of the numbers; each blank "
                    "is as long as its longest point. Hatched wood falls off.", "small")
+        if any(piece.shared for buy in plan.sticks for stick in buy.sticks for piece in stick.pieces):
+            yield Para(SHARED, "small")
     for buy in plan.sticks:
         longest = max((stick.length for stick in buy.sticks), default=0.0)
-        figures = [Figure(stick_drawing(stick, longest, kerf, write), _caption(job, stick)) for stick in _in_order(buy.sticks)]
+        figures = [Figure(stick_drawing(stick, longest, write), _caption(job, stick)) for stick in _in_order(buy.sticks)]
         head = (Heading(f"{buy.stock.name}: {len_text(buy)}", 2), _part_table(job, buy))
         yield Together((*head, *figures[:1]))
         yield from figures[1:]
@@ -186,20 +196,32 @@ def len_text(buy: StickBuy) -> str:
     return f"{count} stick{'s' if count != 1 else ''} to cut"
 
 
-def _in_order(sticks: Sequence[Stick]) -> list[Stick]:
+def _in_order(sticks: Sequence[CutStick]) -> list[CutStick]:
     """The shop's own first, then the longest."""
     return sorted(sticks, key=lambda s: (not s.own, -s.length, -s.count, tuple(part.mark for part in s.parts)))
 
 
-def _caption(job: Job, stick: Stick) -> str:
+def _caption(job: Job, stick: CutStick) -> str:
     write = job.writer
     keep = stick.left >= job.spec.shortest_offcut
     left = f"keep the offcut of {write.length(stick.left)}" if keep else f"{write.length(stick.left)} is left"
     from_where = "offcut from the shop" if stick.own else f"stick{'s' if stick.count > 1 else ''}"
-    return f"{stick.count} × {from_where}, {write.length(stick.length)}: {stick_words(stick)}; {left}"
+    return f"{stick.count} × {from_where}, {write.length(stick.length)}: {stick_words(stick)}; {left}{shared_words(job, stick)}"
 
 
-def stick_words(stick: Stick) -> str:
+def shared_words(job: Job, stick: CutStick) -> str:
+    """The slanting cuts that make two ends, and which pieces lie face down for it: '; one cut at 22.5° between 1 and 2'."""
+    cuts: dict[str, list[str]] = {}
+    for number, (before, piece) in enumerate(pairwise(stick.pieces), start=1):
+        if piece.shared:
+            end = END_B if TURNS[before.turn][0] > 0.0 else END_A
+            cuts.setdefault(end_words(before.part, end, job), []).append(f"{number} and {number + 1}")
+    down = [str(number) for number, piece in enumerate(stick.pieces, start=1) if TURNS[piece.turn][2] < 0.0]
+    words = "".join(f"; one cut ({angle}) between {', '.join(where)}" for angle, where in cuts.items())
+    return words + (f"; face down: {', '.join(down)}" if down else "")
+
+
+def stick_words(stick: CutStick) -> str:
     """The marks in order, alike ones that follow each other with their number: 'B3a ×2, L1'."""
     runs: list[tuple[str, int]] = []
     for part in stick.parts:
@@ -238,19 +260,34 @@ def end_words(part: Part, end: str, job: Job) -> str:
 def _sheets(job: Job, plan: Buying) -> Iterator[Block]:
     if any(buy.count for buy in plan.sheets):
         yield Heading("Sheets and rolls")
-        yield Para("To scale. Rip the sheet along the dashed lines first, then cut the strips. No piece is turned across the "
-                   "grain or upside down; “turned” ones lie half round, the same face up. Slanting cuts between them "
-                   "are made once for each piece where they are bevelled.", "small")
+        yield Para("To scale. Rip the sheet along the dashed lines first, then cut each strip from the left in the order of the "
+                   "numbers. No piece is turned across its grain. “Turned” pieces lie half round with the same face up, “face "
+                   "down” ones with the marked face under, which only parts do of which either face may be outside. The outline "
+                   "is that of the face that lies up; dashed is the other one.", "small")
     for buy in plan.sheets:
         for number, (sheet, many) in enumerate(buy.sheets):
             size = job.writer.size(buy.length, buy.stock.width)
-            figure = Figure(sheet_drawing(sheet, buy, job.writer), f"{many} × {buy.stock.name}, {size}: {sheet_words(sheet)}")
+            figure = Figure(sheet_drawing(sheet, buy, job.writer), f"{many} × {buy.stock.name}, {size}: {sheet_words(sheet)}{slant_words(sheet)}")
             yield Together((Heading(buy.stock.name, 2), figure)) if number == 0 else figure
 
 
 def sheet_words(sheet: Sheet) -> str:
     """The marks with their numbers."""
     return ", ".join(f"{mark}\u00a0×{many}" for mark, many in Counter(laid.mark for laid in sheet.laid).items())
+
+
+def slant_words(sheet: Sheet) -> str:
+    """How many saw cuts the slanting sides between two pieces take: one where it makes both, else two."""
+    between = [laid for before, laid in pairwise(sheet.laid) if laid.strip == before.strip and (slants(before) or slants(laid))]
+    one = sum(laid.shared for laid in between)
+    words = [f"{count} of the slanting gaps: {told}" for count, told in (
+        (one, "one saw cut makes both sides"), (len(between) - one, "two saw cuts, one for each piece")) if count]
+    return "".join(f"; {each}" for each in words)
+
+
+def slants(laid: Laid) -> bool:
+    """Whether a piece has a side that is neither along nor across the sheet."""
+    return any(own and min(abs(n[0]), abs(n[1])) > 1e-3 for n, _, own in laid.sides)
 
 
 def buying_csv(job: Job) -> str:
@@ -262,11 +299,11 @@ def buying_csv(job: Job) -> str:
     lines = list(_bought_rows(job, plan))
     for buy in plan.sticks:
         lines += [("cut offcut" if stick.own else "cut", buy.stock.name, write.length(stick.length),
-                   write.length(buy.stock.width), str(stick.count), stick_words(stick), write.length(stick.left), "")
+                   write.length(buy.stock.width), str(stick.count), stick_words(stick), write.length(stick.left), "", "", "")
                   for stick in _in_order(buy.sticks)]
     for each in plan.sheets:
         lines += [("cut", each.stock.name, write.length(each.length), write.length(each.stock.width), str(many),
-                   sheet_words(sheet), "", "") for sheet, many in each.sheets]
+                   sheet_words(sheet), "", "", "", "") for sheet, many in each.sheets]
     for line in lines:
         rows.writerow([safe(cell) for cell in line])
     return "\ufeff" + out.getvalue()
