@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import pairwise
 
 from .assembly import CROSSCUT, Board, Part
@@ -58,6 +59,12 @@ def end_line(board: Board, plane: Plane) -> tuple[float, ...]:
     return tuple((plane.offset - y * at_y - z * at_z) / x for at_y in (0.0, board.width) for at_z in (0.0, board.thickness))
 
 
+def _reach(board: Board, plane: Plane) -> float:
+    along = end_line(board, plane)
+    return max(along) - min(along)
+
+
+@lru_cache(maxsize=1024)
 def slants(part: Part) -> Slants | None:
     """How a part's blanks can lie point to heel with others of the same ``Slants.name``; None where they cannot."""
     first, second = (end_plane(part.board, way) for way in (-1, 1))
@@ -94,8 +101,7 @@ def _made(part: Part, name: str, plane: Plane, pairs: bool) -> Slants | None:
     narrower = abs(board.width - stock.width) > ALIKE, abs(board.thickness - stock.thickness) > ALIKE
     if (abs(y) > TRUE and narrower[0]) or (abs(z) > TRUE and narrower[1]):
         return None
-    along = end_line(board, plane)
-    reach = max(along) - min(along)
+    reach = _reach(board, plane)
     return Slants(name, reach, 1.0 / abs(x), pairs) if reach > LEAST else None
 
 
@@ -150,9 +156,10 @@ def _meet(left: Part, left_turn: str, right: Part, right_turn: str) -> bool:
 
 
 def _end(part: Part, turn: str, way: float) -> Vec | None:
-    """The direction of the plane at the left (−1) or right (+1) end of a piece as it lies."""
-    plane = end_plane(part.board, int(way * TURNS[turn][0]))
-    return turned(plane.normal, turn) if plane else None
+    """The direction of the plane at the left (−1) or right (+1) end of a piece as it lies; None where it is not the slant that
+    the part is nested by."""
+    plane, told = end_plane(part.board, int(way * TURNS[turn][0])), slants(part)
+    return turned(plane.normal, turn) if plane and told and abs(_reach(part.board, plane) - told.reach) < ALIKE else None
 
 
 def lying(board: Board, turn: str, upper: bool) -> tuple[tuple[float, float], ...]:

@@ -179,7 +179,8 @@ def _sticks(job: Job, plan: Buying) -> Iterator[Block]:
     if plan.sticks:
         yield Heading("Sticks")
         yield Para("Lengths are to scale, widths are drawn larger. Cut from the left in the order of the numbers; each blank "
-                   "is as long as its longest point. Hatched wood falls off.", "small")
+                   "is as long as its longest point. Above slanting ends stand their angles where there is room, m for mitre and "
+                   "b for bevel; the table has all. Dashed is the lower face. Hatched wood falls off.", "small")
         if any(piece.shared for buy in plan.sticks for stick in buy.sticks for piece in stick.pieces):
             yield Para(SHARED, "small")
     for buy in plan.sticks:
@@ -211,13 +212,16 @@ def _caption(job: Job, stick: CutStick) -> str:
 
 def shared_words(job: Job, stick: CutStick) -> str:
     """The slanting cuts that make two ends, and which pieces lie face down for it: '; one cut at 22.5° between 1 and 2'."""
-    cuts: dict[str, list[str]] = {}
+    cuts: dict[str, list[tuple[int, int]]] = {}
     for number, (before, piece) in enumerate(pairwise(stick.pieces), start=1):
         if piece.shared:
             end = END_B if TURNS[before.turn][0] > 0.0 else END_A
-            cuts.setdefault(end_words(before.part, end, job), []).append(f"{number} and {number + 1}")
+            runs = cuts.setdefault(end_words(before.part, end, job), [])
+            runs.append((runs.pop()[0] if runs and runs[-1][1] == number else number, number + 1))
     down = [str(number) for number, piece in enumerate(stick.pieces, start=1) if TURNS[piece.turn][2] < 0.0]
-    words = "".join(f"; one cut ({angle}) between {', '.join(where)}" for angle, where in cuts.items())
+    words = "".join(f"; one cut ({angle}) between " + ", ".join(
+        f"{first} and {last}" if last == first + 1 else f"each two from {first} to {last}" for first, last in runs)
+        for angle, runs in cuts.items())
     return words + (f"; face down: {', '.join(down)}" if down else "")
 
 

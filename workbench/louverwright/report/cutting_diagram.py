@@ -63,15 +63,15 @@ def _angles(piece: Placed, left: float, right: float, write: Writer) -> Iterator
     """The slanting ends' mitre and bevel above them: 'm 22.5°', 'b 30.0°'; a cut that makes two ends once."""
     turned = piece.turn in ("turned", "face down, turned")
     texts = [end_angles(piece, end, write) for end in ((END_B, END_A) if turned else (END_A, END_B))]
-    room = right - left
-    if texts[0] and not piece.shared and (not texts[1] or _wide(texts[0]) + _wide(texts[1]) < room - 1.0):
+    room = right - left - 1.5
+    if texts[0] and not piece.shared and _wide(texts[0]) + _wide(texts[1]) < room - (1.5 if texts[1] else 0.0):
         yield Label(left + 0.3, HIGH + 0.8, texts[0], SMALL, "start")
     if texts[1] and _wide(texts[1]) < room:
         yield Label(right - 0.3, HIGH + 0.8, texts[1], SMALL, "end")
 
 
 def _wide(text: str) -> float:
-    return text_width(text, SMALL * POINT_MM)
+    return text_width(text, SMALL * POINT_MM) if text else 0.0
 
 
 def end_angles(piece: Placed, end: str, write: Writer) -> str:
