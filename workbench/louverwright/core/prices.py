@@ -19,7 +19,7 @@ from .units import ReadError, parse_length
 HUNDREDTHS, MOST = 100, 100_000.0
 #: Lengths (mm) this near to each other are one.
 _NEAR = 0.5
-_FORM = re.compile(r"(?:(?P<length>[^=]+)=)?\s*(?P<price>[^\s=]+)(?:\s*(?:per|/)\s*(?P<unit>m|ft))?\s*")
+_FORM = re.compile(r"(?:(?P<length>[^=]+)=)?\s*(?P<price>[^\s=/]+)(?:\s*(?:per|/)\s*(?P<unit>m|ft))?\s*")
 _UNITS = {"m": 1000.0, "ft": 304.8}
 
 
