@@ -56,7 +56,7 @@ def piece_of(mark: str, outline: Outline, bevel: float = 0.0, either: bool = Fal
     return SheetPiece(mark, (*((x, y, 0.0) for x, y in low), *((x, y, 12.0) for x, y in high)), tuple(bevels), either)
 
 
-def check(sheets: tuple[Sheet, ...], pieces: list[SheetPiece], long: float, wide: float, kerf: float) -> None:
+def check(sheets: tuple[Sheet, ...], pieces: list[SheetPiece], long: float, wide: float, kerf: float, step: float = 4.0) -> None:
     made = Counter(laid.mark for sheet in sheets for laid in sheet.laid)
     assert made == Counter(piece.mark for piece in pieces)
     of = {piece.mark: piece for piece in pieces}
@@ -73,7 +73,7 @@ def check(sheets: tuple[Sheet, ...], pieces: list[SheetPiece], long: float, wide
             for other in sheet.laid[:number]:
                 for level in ("upper", "lower"):
                     mine, yours = getattr(laid, level), getattr(other, level)
-                    points, others = walk(mine, 4.0), walk(yours, 4.0)
+                    points, others = walk(mine, step), walk(yours, step)
                     assert not any(inside(p, yours) for p in points) and not any(inside(p, mine) for p in others)
                     assert min(math.dist(p, q) for p in points for q in others) > kerf - 0.05
 
@@ -144,7 +144,7 @@ def test_the_examples_sheets(name: str) -> None:
         if buy.stock.form == "sheet":
             pieces = [of[part.mark] for part, many in wanted for _ in range(many) if part.stock == buy.stock]
             sheets = tuple(sheet for sheet, many in buy.sheets for _ in range(many))
-            check(sheets, pieces, buy.length, buy.stock.width, KERF)
+            check(sheets, pieces, buy.length, buy.stock.width, KERF, 12.0)
             assert buy.least <= buy.count
     sheathing = [laid for buy in sheets_to_buy(wanted, Shop(KERF)) for sheet, _ in buy.sheets for laid in sheet.laid
                  if laid.mark.startswith("R9")]

@@ -7,11 +7,10 @@ from collections import Counter
 from collections.abc import Sequence
 from itertools import product
 
-import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from scipy.optimize import Bounds, LinearConstraint, milp
+from sticks_exact import by_highs, room_of
 
 from louverwright.core.stick_relaxed import SCALE, Nest, Pieces, Stick, Table, relaxed
 from louverwright.core.stick_solver import Solution, Wanted, solve
@@ -34,15 +33,6 @@ def pieces_of(text: str) -> list[Wanted]:
         size, _, count = word.partition("x")
         counts[int(size)] += int(count or 1)
     return [Wanted(size, count) for size, count in counts.items()]
-
-
-def room_of(pieces: Sequence[Wanted], way: Sequence[int]) -> int:
-    """The room that so many of each piece take, nest by nest: nobody else's reckoning."""
-    room = sum(n * each.size for n, each in zip(way, pieces, strict=True))
-    for nest in {each.nest for each in pieces if each.nest}:
-        together = sum(n for n, each in zip(way, pieces, strict=True) if each.nest == nest)
-        room -= nest.gain * (together // 2 if nest.pairs else max(0, together - 1))
-    return room
 
 
 def holds(solution: Solution, pieces: Sequence[Wanted], sticks: Sequence[Stick]) -> None:
@@ -69,20 +59,6 @@ def test_fractions_of_the_raws_cost_what_is_published() -> None:
     pieces = sorted(pieces_of(RAWS), key=lambda each: -each.size)
     told = relaxed(Pieces(tuple(p.size for p in pieces), tuple(p.count for p in pieces), (None,) * len(pieces)), [Stick(100, 1)])
     assert 452.249 < told.least / SCALE <= 452.25
-
-
-def by_highs(pieces: Sequence[Wanted], sticks: Sequence[Stick]) -> tuple[int, int]:
-    """The least cost, and the fewest bought sticks at it: whole numbers of every way to cut each stick."""
-    ways = [way for way in product(*(range(each.count + 1) for each in pieces)) if any(way)]
-    columns = [(j, way) for way in ways for j, stick in enumerate(sticks) if room_of(pieces, way) <= stick.size]
-    many = 1000
-    costs = np.array([many * sticks[j].cost + (sticks[j].limit is None) for j, _ in columns])
-    cover = LinearConstraint(np.array([way for _, way in columns]).T, lb=[each.count for each in pieces])
-    limits = [(j, stick.limit) for j, stick in enumerate(sticks) if stick.limit is not None]
-    rules = [cover, *(LinearConstraint(np.array([[float(k == j) for k, _ in columns]]), ub=limit) for j, limit in limits)]
-    found = milp(costs, integrality=np.ones(len(columns)), bounds=Bounds(0, np.inf), constraints=rules)
-    assert found.success, found.message
-    return divmod(round(found.fun), many)
 
 
 @st.composite

@@ -3,6 +3,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 
 from ..core.assembly import CROSSCUT
@@ -128,4 +129,4 @@ def _laid(laid: Laid, number: int, scale: float) -> Iterator[Item]:
 
 def _away(p: Point, outline: tuple[Point, ...]) -> float:
     """How far a corner is from the nearest of an outline's (mm on paper)."""
-    return min(((p[0] - q[0]) ** 2 + (p[1] - q[1]) ** 2) ** 0.5 for q in outline)
+    return min(math.dist(p, q) for q in outline)
