@@ -8,7 +8,7 @@ cd "$here/.."
 unset PYTHONPATH    # another checkout of louverwright must not be the one tested
 
 # pytest, hypothesis and jsonschema are Debian's for the tests inside FreeCAD's GUI; all others use the venv's.
-packages=(freecad python3-numpy python3-venv python3-pytest python3-hypothesis python3-jsonschema
+packages=(freecad python3-numpy python3-scipy python3-venv python3-pytest python3-hypothesis python3-jsonschema
   xvfb xauth xdotool poppler-utils fonts-dejavu-core)
 python=/usr/bin/python3    # the one Debian's FreeCAD is built for; the first on PATH may be another
 cache=${XDG_CACHE_HOME:-$HOME/.cache}/louverwright

@@ -1,9 +1,9 @@
 """The examples' plans against an independent exact solver: HiGHS (SciPy's milp).
 
 No plan can be cheaper than sticks that together bring what all pieces are worth, whatever the pieces are said to be worth.
-HiGHS finds the most that each stick can bring, and the cheapest sticks that bring enough: both exactly, both knowing nothing of
-the plan or of how its own bound was found.  Where that does not reach, and the ways to cut a stick are few, HiGHS chooses among
-all of them.
+HiGHS finds the most that each stick can bring, and the cheapest sticks that bring enough: both exactly, both knowing nothing
+of the plan or of how its own bound was found.  Where that does not reach, and the ways to cut a stick are few, HiGHS chooses
+among all of them.
 """
 
 from __future__ import annotations

@@ -56,7 +56,8 @@ def piece_of(mark: str, outline: Outline, bevel: float = 0.0, either: bool = Fal
     return SheetPiece(mark, (*((x, y, 0.0) for x, y in low), *((x, y, 12.0) for x, y in high)), tuple(bevels), either)
 
 
-def check(sheets: tuple[Sheet, ...], pieces: list[SheetPiece], long: float, wide: float, kerf: float, step: float = 4.0) -> None:
+def check(sheets: tuple[Sheet, ...], pieces: list[SheetPiece], long: float, wide: float, kerf: float, step: float = 4.0
+          ) -> None:
     made = Counter(laid.mark for sheet in sheets for laid in sheet.laid)
     assert made == Counter(piece.mark for piece in pieces)
     of = {piece.mark: piece for piece in pieces}
@@ -103,15 +104,16 @@ def test_triangles_lie_head_to_tail_and_one_cut_makes_both_sides() -> None:
     """Three triangles 100 long and 80 high need 300 side by side, but turned by turn 200 and two slanting saw cuts."""
     triangle = piece_of("T", ((0.0, 0.0), (100.0, 0.0), (50.0, 80.0)))
     (sheet,) = sheet_plan([triangle] * 3, 210.0, 80.0, KERF)
-    assert [laid.turn for laid in sheet.laid] == ["", "turned", ""] and [laid.shared for laid in sheet.laid] == [False, True, True]
+    assert [laid.turn for laid in sheet.laid] == ["", "turned", ""]
+    assert [laid.shared for laid in sheet.laid] == [False, True, True]
     slant = KERF * math.hypot(50.0, 80.0) / 80.0
     assert max(laid.end for laid in sheet.laid) == pytest.approx(200.0 + 2.0 * slant, abs=0.05)
 
 
 @pytest.mark.parametrize("either", [True, False])
 def test_bevelled_sides_are_opposites_only_face_up_beside_face_down(either: bool) -> None:
-    """Turned in the plane the lower edges are a saw cut apart and each side has a cut of its own; face down one cut, whose kerf
-    is measured square to the bevel, makes both sides, and the edges of one face stand over the other's."""
+    """Turned in the plane the lower edges are a saw cut apart and each side has a cut of its own; face down one cut, whose
+    kerf is measured square to the bevel, makes both sides, and the edges of one face stand over the other's."""
     pieces = [piece_of("T", TRAPEZIUM, bevel=6.0, either=either)] * 2
     (sheet,) = sheet_plan(pieces, 800.0, 130.0, KERF)
     check((sheet,), pieces, 800.0, 130.0, KERF)

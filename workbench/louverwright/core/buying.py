@@ -17,8 +17,8 @@ from itertools import groupby
 from .assembly import Part, board_volume_and_centre
 from .nesting import Slants, arranged, slants
 from .prices import Price
-from .sheet_plan import Sheet, sheet_plan
 from .sheet_pieces import sheet_piece
+from .sheet_plan import Sheet, sheet_plan
 from .stick_relaxed import Nest, Pattern, Stick
 from .stick_solver import Wanted, solve
 from .stock import Stock
@@ -213,9 +213,11 @@ def _down(mm: float) -> int:
 def _sticks(parts: Listed, shop: Shop) -> StickBuy:
     stock = parts[0][0].stock
     priced = shop.priced(stock)
-    sold = [(Stick(_down(shop.usable(length) + shop.kerf), (shop.price(stock, length) or 0) if priced else _up(length)), length)
-            for length in stock.lengths if shop.usable(length) > 0.0]
-    own = [(Stick(_down(length + shop.kerf), 0, many), length) for length, many in Counter(shop.own.get(stock.name, ())).items()]
+    costs_of = {length: (shop.price(stock, length) or 0) if priced else _up(length) for length in stock.lengths}
+    sold = [(Stick(_down(shop.usable(length) + shop.kerf), cost), length) for length, cost in costs_of.items()
+            if shop.usable(length) > 0.0]
+    mine = Counter(shop.own.get(stock.name, ()))
+    own = [(Stick(_down(length + shop.kerf), 0, many), length) for length, many in mine.items()]
     top = max((stick.size for stick, _ in sold), default=0)
     fits = [(part, many) for part, many in parts if _up(part.board.length + shop.kerf) <= top]
     long = tuple((part, many) for part, many in parts if _up(part.board.length + shop.kerf) > top)
@@ -236,7 +238,8 @@ def _groups(parts: Listed, shop: Shop) -> dict[Wanted, list[tuple[Part, int]]]:
         way = slants(part)
         if way and _down(way.gain(shop.kerf)) > 0:
             ways.setdefault(way.name, way)
-        found.setdefault((way.name if way and way.name in ways else "", _up(part.board.length + shop.kerf)), []).append((part, many))
+        key = way.name if way and way.name in ways else "", _up(part.board.length + shop.kerf)
+        found.setdefault(key, []).append((part, many))
     together = Counter(name for (name, _), each in found.items() for _, many in each for _ in range(many))
     nests = {name: Nest(name, _down(way.gain(shop.kerf)), way.pairs) for name, way in ways.items() if together[name] > 1}
     return {Wanted(size, sum(many for _, many in each), nests.get(name)): each

@@ -43,7 +43,7 @@ def checked_spec(values: Mapping[str, Any], stock: StockList, parts: Wishes = NO
         spec = make_spec(values, stock, parts)
     except SpecError as error:
         raise SpecError((*error.findings, *unknown)) from None
-    findings = (*unknown, *_measured(values, spec, stock), *_offcuts(spec, stock), *check(spec))
+    findings = (*unknown, *_measured(values, spec, stock), *_offcuts(spec, stock), *_prices(spec, stock), *check(spec))
     findings = findings or tuple(checks_parts.stock_findings(spec, stock))
     if findings:
         raise SpecError(findings)
@@ -51,18 +51,31 @@ def checked_spec(values: Mapping[str, Any], stock: StockList, parts: Wishes = NO
 
 
 def _offcuts(spec: Spec, stock: StockList) -> Iterator[Finding]:
-    """Offcuts in the shop and prices that cannot be read, or are of no stock of the list."""
-    for name, read, items in (("shop_offcuts", read_offcuts, [item for item in stock.items if item.form not in ("sheet", "mesh")]),
-                              ("prices", read_prices, stock.items)):
-        try:
-            told = set(read(getattr(spec, name)))
-        except (OffcutError, PriceError) as error:
-            yield Finding(name, name, error.value, error.limit, error.cure)
-            continue
-        known = {item.name for item in items}
-        for each in sorted(told - known):
-            yield Finding(name, name, say("“{name}”", name=each), say("it is not in the stock list") if items is stock.items else
-                          say("it is no stick of the stock list"), say("Choose one of: {names}.", names=", ".join(sorted(known))))
+    """Offcuts in the shop that cannot be read, or are of no stick of the list."""
+    try:
+        own = read_offcuts(spec.shop_offcuts)
+    except OffcutError as error:
+        yield Finding("offcuts", "shop_offcuts", error.value, error.limit, error.cure)
+        return
+    sticks = {item.name for item in stock.items if item.form not in ("sheet", "mesh")}
+    for name in own:
+        if name not in sticks:
+            yield Finding("offcuts", "shop_offcuts", say("“{name}”", name=name), say("it is no stick of the stock list"),
+                          say("Choose one of: {names}.", names=", ".join(sorted(sticks))))
+
+
+def _prices(spec: Spec, stock: StockList) -> Iterator[Finding]:
+    """Prices that cannot be read, or are of no stock of the list."""
+    try:
+        told = read_prices(spec.prices)
+    except PriceError as error:
+        yield Finding("prices", "prices", error.value, error.limit, error.cure)
+        return
+    known = {item.name for item in stock.items}
+    for name in told:
+        if name not in known:
+            yield Finding("prices", "prices", say("“{name}”", name=name), say("it is not in the stock list"),
+                          say("Choose one of: {names}.", names=", ".join(sorted(known))))
 
 
 def _measured(values: Mapping[str, Any], spec: Spec, stock: StockList) -> Iterator[Finding]:

@@ -9,7 +9,7 @@ from .sheet_plan import NEAR, TRUE, SheetPiece
 
 
 def sheet_piece(part: Part) -> SheetPiece:
-    """The part's finished board, its lowest corner at (0, 0, 0); a cut counts as a side where the whole board lies behind it."""
+    """The part's finished board, its lowest corner at (0, 0, 0); a cut is a side where the whole board lies behind it."""
     shell = board_shell(part.board)
     x, y, z = (min(p[i] for p in shell.points) for i in range(3))
     points = tuple(dict.fromkeys(sub(p, (x, y, z)) for p in shell.points))

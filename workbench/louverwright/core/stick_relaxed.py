@@ -153,7 +153,7 @@ class Table:
 
     @cached_property
     def dearest(self) -> list[tuple[int, int]]:
-        """For each piece, of it and those after it, the one that brings most for its length: its price and twice its length."""
+        """For each piece, of it and those after it, what brings most for its length: the price and twice the length."""
         found = [(0, 1)]
         for price, near in reversed(list(zip(self.prices, self.pieces.nearest, strict=True))):
             found.append(max(found[-1], (price, near), key=lambda each: each[0] / each[1]))

@@ -25,7 +25,8 @@ class Tries:
     def __init__(self, pieces: Pieces, sticks: Sequence[Stick]) -> None:
         self.pieces, self.sticks = pieces, sticks
         self.free = [j for j, stick in enumerate(sticks) if stick.limit is None]
-        self.spare = sorted((j for j, stick in enumerate(sticks) for _ in range(stick.limit or 0)), key=lambda j: sticks[j].size)
+        spare = [j for j, stick in enumerate(sticks) for _ in range(stick.limit or 0)]
+        self.spare = sorted(spare, key=lambda j: sticks[j].size)
         self.chance, self.fills = random.Random(1), 0
 
     def cost(self, plan: Plan) -> int:
@@ -38,7 +39,8 @@ class Tries:
 
     def simple_best(self, settled: Plan = ()) -> Plan:
         """The cheapest of the simple plans that begin as ``settled``, of equals that with fewer bought sticks."""
-        return min((self.simple(j, settled) for j in self.free if self.sticks[j].size >= max(self.pieces.sizes)), key=self.rank)
+        longest = max(self.pieces.sizes)
+        return min((self.simple(j, settled) for j in self.free if self.sticks[j].size >= longest), key=self.rank)
 
     def rank(self, plan: Plan) -> tuple[int, int]:
         """What makes a plan better: less cost, then fewer bought sticks."""

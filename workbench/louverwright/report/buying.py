@@ -13,8 +13,8 @@ from itertools import pairwise
 
 from ..core.assembly import CROSSCUT, Part
 from ..core.buying import CutStick, SheetBuy, Shop, StickBuy, sheets_to_buy, sticks_to_buy
-from ..core.offcuts import read_offcuts
 from ..core.nesting import TURNS
+from ..core.offcuts import read_offcuts
 from ..core.prices import read_prices
 from ..core.saw import end_of, setting
 from ..core.sheet_plan import Laid, Sheet
@@ -73,7 +73,8 @@ def buying_list(job: Job) -> Report:
     title = job.spec.project or "Louvered roof vent"
     what = "a louvered roof vent" if job.vents == 1 else f"{job.vents} louvered roof vents"
     plan = buying(job)
-    blocks = (*_to_buy(job, plan), *cost_sheet(job, plan.sticks, plan.sheets), *_how_well(job, plan), *_sticks(job, plan), *_sheets(job, plan))
+    blocks = (*_to_buy(job, plan), *cost_sheet(job, plan.sticks, plan.sheets), *_how_well(job, plan), *_sticks(job, plan),
+              *_sheets(job, plan))
     return Report(title=title, subtitle=f"Buying list and cutting diagrams for {what}", title_block=title_block(job),
                   blocks=blocks, footer=f"{title} · model {job.fingerprint} · revision {job.revision} · {job.date}")
 
@@ -142,15 +143,20 @@ def _how_well(job: Job, plan: Buying) -> Iterator[Block]:
                      Column("Offcuts kept", 1.6, "right"), Column("Waste", 1.4, "right"), Column("Proof", 3.0)),
                     tuple(_stick_row(job, buy) for buy in plan.sticks),
                     note="With these saw cuts, trims and lengths sold; each piece the whole width of its stick, slanting ends "
-                         "point to heel where one cut makes two. Waste is saw cuts, trimmed ends and offcuts too short to keep.")
+                         "point to heel where one cut makes two. Waste is saw cuts, trimmed ends and offcuts too short to "
+                         "keep.")
     if plan.sheets:
         yield Table((Column("Sheets and rolls", 1.6), Column("Bought", 1.2, "right"), Column("Area", 1.2, "right"),
                      Column("Not in pieces", 1.4, "right"), Column("Bound", 3.0)),
                     tuple((buy.stock.name, str(buy.count), write.area(buy.area),
                            f"{write.area(buy.waste)} ({_share(buy.waste, buy.area)})",
-                           f"by area alone no plan can need fewer than {buy.least}" + (", and this one needs no more" if buy.count == buy.least
-                                                                             else "")) for buy in plan.sheets if buy.count),
+                           _sheet_proof(buy)) for buy in plan.sheets if buy.count),
                     note="What is not in pieces is mostly the rest of the last sheet or roll, which is fit for use.")
+
+
+def _sheet_proof(buy: SheetBuy) -> str:
+    words = f"by area alone no plan can need fewer than {buy.least}"
+    return f"{words}, and this one needs no more" if buy.count == buy.least else words
 
 
 def _share(part: float, whole: float) -> str:
@@ -179,8 +185,8 @@ def _sticks(job: Job, plan: Buying) -> Iterator[Block]:
     if plan.sticks:
         yield Heading("Sticks")
         yield Para("Lengths are to scale, widths are drawn larger. Cut from the left in the order of the numbers; each blank "
-                   "is as long as its longest point. Above slanting ends stand their angles where there is room, m for mitre and "
-                   "b for bevel; the table has all. Dashed is the lower face. Hatched wood falls off.", "small")
+                   "is as long as its longest point. Above slanting ends stand their angles where there is room, m for mitre "
+                   "and b for bevel; the table has all. Dashed is the lower face. Hatched wood falls off.", "small")
         if any(piece.shared for buy in plan.sticks for stick in buy.sticks for piece in stick.pieces):
             yield Para(SHARED, "small")
     for buy in plan.sticks:
@@ -207,7 +213,8 @@ def _caption(job: Job, stick: CutStick) -> str:
     keep = stick.left >= job.spec.shortest_offcut
     left = f"keep the offcut of {write.length(stick.left)}" if keep else f"{write.length(stick.left)} is left"
     from_where = "offcut from the shop" if stick.own else f"stick{'s' if stick.count > 1 else ''}"
-    return f"{stick.count} × {from_where}, {write.length(stick.length)}: {stick_words(stick)}; {left}{shared_words(job, stick)}"
+    words = f"{stick_words(stick)}; {left}{shared_words(job, stick)}"
+    return f"{stick.count} × {from_where}, {write.length(stick.length)}: {words}"
 
 
 def shared_words(job: Job, stick: CutStick) -> str:
@@ -264,14 +271,15 @@ def end_words(part: Part, end: str, job: Job) -> str:
 def _sheets(job: Job, plan: Buying) -> Iterator[Block]:
     if any(buy.count for buy in plan.sheets):
         yield Heading("Sheets and rolls")
-        yield Para("To scale. Rip the sheet along the dashed lines first, then cut each strip from the left in the order of the "
-                   "numbers. No piece is turned across its grain. “Turned” pieces lie half round with the same face up, “face "
-                   "down” ones with the marked face under, which only parts do of which either face may be outside. The outline "
-                   "is that of the face that lies up; dashed is the other one.", "small")
+        yield Para("To scale. Rip the sheet along the dashed lines first, then cut each strip from the left in the order of "
+                   "the numbers. No piece is turned across its grain. “Turned” pieces lie half round with the same face up, "
+                   "“face down” ones with the marked face under, which only parts do of which either face may be outside. The "
+                   "outline is that of the face that lies up; dashed is the other one.", "small")
     for buy in plan.sheets:
         for number, (sheet, many) in enumerate(buy.sheets):
             size = job.writer.size(buy.length, buy.stock.width)
-            figure = Figure(sheet_drawing(sheet, buy, job.writer), f"{many} × {buy.stock.name}, {size}: {sheet_words(sheet)}{slant_words(sheet)}")
+            words = f"{many} × {buy.stock.name}, {size}: {sheet_words(sheet)}{slant_words(sheet)}"
+            figure = Figure(sheet_drawing(sheet, buy, job.writer), words)
             yield Together((Heading(buy.stock.name, 2), figure)) if number == 0 else figure
 
 
@@ -282,7 +290,8 @@ def sheet_words(sheet: Sheet) -> str:
 
 def slant_words(sheet: Sheet) -> str:
     """How many saw cuts the slanting sides between two pieces take: one where it makes both, else two."""
-    between = [laid for before, laid in pairwise(sheet.laid) if laid.strip == before.strip and (slants(before) or slants(laid))]
+    between = [laid for before, laid in pairwise(sheet.laid)
+               if laid.strip == before.strip and (slants(before) or slants(laid))]
     one = sum(laid.shared for laid in between)
     words = [f"{count} of the slanting gaps: {told}" for count, told in (
         (one, "one saw cut makes both sides"), (len(between) - one, "two saw cuts, one for each piece")) if count]

@@ -46,7 +46,7 @@ def cost_sheet(job: Job, sticks: Sequence[StickBuy], sheets: Sequence[SheetBuy])
     yield Table((Column("Stock", 2.0), Column("Length", 1.2, "right"), Column("Number", 0.8, "right"),
                  Column("Price each", 1.2, "right"), Column("Sum", 1.2, "right")),
                 (*rows, ("Total" if not missing else "Total of what has a price", "", "", "", money(job, total))),
-                note="At the prices given for this job, as they stand: taxes, delivery and cutting fees only if they are in them.")
+                note="At the prices given for this job, as they stand: taxes, delivery and fees only if they are in them.")
     if missing:
         yield Para(f"Without a price, and not in the total: {'; '.join(missing)}.", "caution")
     by_length = [buy.stock.name for buy in sticks if not buy.priced and buy.bought]
