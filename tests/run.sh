@@ -8,8 +8,9 @@ cd "$here/.."
 unset PYTHONPATH    # another checkout of louverwright must not be the one tested
 
 # pytest, hypothesis and jsonschema are Debian's for the tests inside FreeCAD's GUI; all others use the venv's.
+# Chromium opens the cut report as it is used in the shop; the other FreeCADs have no need of it.
 packages=(freecad python3-numpy python3-scipy python3-venv python3-pytest python3-hypothesis python3-jsonschema
-  xvfb xauth xdotool poppler-utils fonts-dejavu-core)
+  xvfb xauth xdotool poppler-utils fonts-dejavu-core chromium)
 python=/usr/bin/python3    # the one Debian's FreeCAD is built for; the first on PATH may be another
 cache=${XDG_CACHE_HOME:-$HOME/.cache}/louverwright
 venv=$cache/venv
@@ -88,7 +89,7 @@ work=$(mktemp -d "${TMPDIR:-/tmp}/louverwright-run-XXXXXX")
 trap 'rm -rf "$work"' EXIT
 
 for folder in core report host regressions gui; do
-  [ -n "$(filled "tests/$folder")" ] || say "tests/$folder: no tests, left out"
+  [ -n "$(filled "tests/$folder")" ] || { say "tests/$folder: no tests"; failed_total=$((failed_total + 1)); }
 done
 mapfile -t pure < <(filled tests/core tests/report)
 mapfile -t host < <(filled tests/host tests/regressions)    # together: a regression may need FreeCAD
@@ -114,4 +115,5 @@ if [ $((passed_total + failed_total)) -eq 0 ]; then
   say "no test ran"
   failed_total=1
 fi
+[ "${#arguments[@]}" -eq 0 ] || say "only a part was asked for: ${arguments[*]}"
 closing_total

@@ -35,6 +35,7 @@ from louverwright.core.saying import Text, say  # noqa: E402
 from louverwright.core.spec import tooltip  # noqa: E402
 from louverwright.core.stock import FORMS  # noqa: E402
 from louverwright.core.units_read import LENGTH_NAMES  # noqa: E402
+from louverwright.exchange.paper_sets import SETS  # noqa: E402
 from louverwright.places import TRANSLATIONS  # noqa: E402
 
 PACKAGE = ROOT / "workbench" / "louverwright"
@@ -110,6 +111,7 @@ def told_words() -> Iterator[Text]:
             yield say(output.label.capitalize())
     yield from (spoken(kind.name) for kind in KINDS)
     yield from map(say, (name for _, name in STAGES.values()))
+    yield from (say(each.words) for each in SETS)
     yield from map(say, (*SIZE_NAMES, *(name.capitalize() for name in SIZE_NAMES), *FORMS, *LENGTH_NAMES.values(), *WORDS))
 
 

@@ -165,6 +165,7 @@ judge_room() {
   local version=$1 room=$2 log="$logs/$1/$2.log" about
   if [ -z "$(folders_of "$room")" ]; then
     say "$version: no tests in tests/$room"
+    failed_total=$((failed_total + 1))
     return 0
   fi
   [ -f "$log" ] || cp "$logs/$version/run.log" "$log"    # it did not come as far as this room
@@ -225,4 +226,5 @@ if [ $((passed_total + failed_total)) -eq 0 ]; then
   say "no test ran"
   failed_total=1
 fi
+[ -z "${PYTEST_ARGS:-}" ] || say "only a part was asked for: $PYTEST_ARGS"
 closing_total

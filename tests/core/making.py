@@ -36,7 +36,7 @@ def scenario_of(name: str) -> Scenario:
     return read_scenario(ROOT / "resources" / "examples" / f"{name}.json")
 
 
-@lru_cache(maxsize=8)
+@lru_cache(maxsize=16)
 def job_of(name: str) -> Job:
     """The job of a shipped example with every part made; what is wished for parts has tests of its own."""
     scenario = scenario_of(name)
@@ -48,7 +48,7 @@ def no_number(word: str) -> float:
     raise ValueError(f"{word} is no number of JSON.")
 
 
-@lru_cache(maxsize=8)
+@lru_cache(maxsize=16)
 def record_of(name: str) -> dict[str, Any]:
     """An example's cuts.json as a stranger has it: text, read again."""
     record = json.loads(to_json(job_of(name)), parse_constant=no_number)

@@ -196,7 +196,7 @@ def test_what_is_no_json_is_said_to_be_none(text: str, tmp_path: Path) -> None:
 def test_a_file_that_cannot_be_read_is_named(tmp_path: Path) -> None:
     (tmp_path / "latin.json").write_bytes('{"louverwright": 1, "remark": "Gärtnerei"}'.encode("latin-1"))
     for name, words in (("nowhere.json", "cannot be read: No such file"), (".", "cannot be read"),
-                        ("latin.json", "It is not JSON: 'utf-8' codec")):
+                        ("latin.json", "it is not written in UTF-8; save it in that encoding")):
         with pytest.raises(ScenarioError, match=words):
             read_scenario(tmp_path / name)
 

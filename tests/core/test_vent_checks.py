@@ -14,7 +14,7 @@ from louverwright.core.dry_fit import joint_fits, overlaps
 from louverwright.core.error_budget import BEVEL, LENGTH, MITRE, opening, openings
 from louverwright.core.geometry import Plane, add
 from louverwright.core.movement import SPECIES, movement, movements, species_of
-from louverwright.core.rain import end_grain_up, reach_beyond, sheds, sight_lines, steepest_shut
+from louverwright.core.rain import SHUT, end_grain_up, reach_beyond, sheds, sight_lines, steepest_shut
 
 CHOSEN = tuple(name for name in ("hay-barn-28ft", "octagon-dairy", "cart-shed-gable") if name in EXAMPLES)
 
@@ -51,7 +51,7 @@ def test_sight_lines_agree_with_the_slats_overlap(name: str) -> None:
     """Slats alone decide: the steepest ray shut out is where the overlap by formula is nothing."""
     job = job_of(name)
     louver = job.sizes.louver
-    assert max(sight.open for sight in sight_lines(job.assembly, job.sizes, 0, job.spec.rain_angle)) == 0.0
+    assert max(sight.open for sight in sight_lines(job.assembly, job.sizes, 0, job.spec.rain_angle)) < SHUT
     found = steepest_shut(job.assembly, job.sizes, 0)
     assert found >= job.spec.rain_angle
     assert louver.overlap(found) == pytest.approx(0.0, abs=0.02)
@@ -63,7 +63,7 @@ def test_a_missing_slat_is_seen_through() -> None:
     gone = replace(slats, pieces=tuple(p for p in slats.pieces if (p.side, p.index) != (0, 2)))
     without = Assembly(tuple(gone if p is slats else p for p in job.assembly.parts), job.assembly.joints)
     assert max(sight.open for sight in sight_lines(without, job.sizes, 0, 30.0)) > 10.0
-    assert max(sight.open for sight in sight_lines(without, job.sizes, 1, 30.0)) == 0.0
+    assert max(sight.open for sight in sight_lines(without, job.sizes, 1, 30.0)) < SHUT
 
 
 def test_slats_sill_and_ring_shed_outward_at_their_slopes() -> None:

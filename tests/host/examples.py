@@ -33,7 +33,7 @@ class Example:
     solids: dict[str, Part.Shape]
 
 
-@lru_cache(maxsize=8)
+@lru_cache(maxsize=16)
 def example(name: str) -> Example:
     """A shipped example."""
     job = job_of(name)

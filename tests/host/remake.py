@@ -6,7 +6,9 @@ It has FreeCAD's kernel and the file, and nothing of the program that wrote the 
 
 from __future__ import annotations
 
+import json
 from collections.abc import Iterator
+from functools import lru_cache
 from typing import Any
 
 import FreeCAD
@@ -46,11 +48,19 @@ def half_space(space: Record, box: FreeCAD.BoundBox) -> Part.Shape:
 
 def steps(part: Record) -> Iterator[tuple[Record, Part.Shape, Part.Shape]]:
     """Each cut in the order listed, with the wood before it and after it."""
-    wood = blank(part)
-    for cut in part["cuts"]:
-        after = wood.cut(waste(cut, part))
-        yield cut, wood, after
-        wood = after
+    woods = _woods(json.dumps([part["blank"], part["cuts"]]))
+    return zip(part["cuts"], woods, woods[1:], strict=False)
+
+
+@lru_cache(maxsize=1024)
+def _woods(told: str) -> list[Part.Shape]:
+    """The blank and the wood after each cut, of a part's blank and cuts as they stand in the file; made once."""
+    size, cuts = json.loads(told)
+    part = {"blank": size}
+    woods = [blank(part)]
+    for cut in cuts:
+        woods.append(woods[-1].cut(waste(cut, part)))
+    return woods
 
 
 def remade(part: Record) -> Part.Shape:

@@ -67,14 +67,17 @@ class Board:
         return lying(self.faces, normal, float(normal @ self.origin) + offset)
 
     def _long(self, flat: np.ndarray) -> np.ndarray:
-        """Along the arris between a long edge and the marked face, or that edge of the face that runs most along; to end B."""
+        """Along the arris between a long edge and the marked face, or by the edge nearest to along or across; to end B.
+
+        A triangle of a hexagon's sheathing with its grain up the slope has no edge along: its eave lies square to that.
+        """
         edge = self.reference or self.far
         if edge is not None:
             way = np.cross(flat, edge.normal)
         else:
-            face = (self.marked or self.hidden).face
-            way = max((direction(each) for each in face.Edges),
-                      key=lambda line: abs(line @ self.x) / float(np.linalg.norm(line)))
+            lines = [direction(each) for each in (self.marked or self.hidden).face.Edges]
+            both = [way for line in lines for way in (line, np.cross(flat, line))]
+            way = max(both, key=lambda line: abs(line @ self.x) / float(np.linalg.norm(line)))
         way = way / np.linalg.norm(way)
         return way if way @ self.x > 0.0 else -way
 
@@ -140,9 +143,14 @@ class Row:
 def rows(name: str, every: bool = False) -> Iterator[Row]:
     """Every saw cut of one solid of each part, or of every solid."""
     case = example(name)
-    for part in case.record["parts"]:
+    yield from rows_of(case.record, case.solids, every)
+
+
+def rows_of(record: dict, solids: dict, every: bool = False) -> Iterator[Row]:
+    """The same of a record and the model's solids by the pieces' ids."""
+    for part in record["parts"]:
         for piece in part["pieces"] if every else part["pieces"][:1]:
-            board = Board(case.solids[piece["id"]], part, piece)
+            board = Board(solids[piece["id"]], part, piece)
             for cut in part["cuts"]:
                 if cut["kind"] in SAW_CUTS:
                     sawn = sawn_face(board, cut)

@@ -4,6 +4,7 @@
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Callable
 from functools import lru_cache
 from itertools import combinations
 
@@ -23,12 +24,31 @@ SHIFT = 0.5
 
 
 class Bench:
-    """Solids by their ids, with the kernel's measures of each pair kept."""
+    """Solids by their ids, with the kernel's measures of each pair.
+
+    Pairs whose corners all lie alike are one pair on another side of the vent, or its mirror image, and measured once: their
+    volumes and all distances from corner to corner, read off the solids in their order, are the same.
+    """
 
     def __init__(self, solids: dict) -> None:
         self.solids = solids
         self._boxes = {name: solid.BoundBox for name, solid in solids.items()}
         self._plates: dict[str, list[Plate]] = {}
+        self._corners: dict[str, np.ndarray] = {}
+        self._known: dict[tuple, float] = {}
+
+    def once(self, measure: Callable[[str, str], float], a: str, b: str) -> float:
+        """A measure of a pair, taken from the first pair that lies alike."""
+        for name in (a, b):
+            if name not in self._corners:
+                self._corners[name] = np.array([vertex.Point for vertex in self.solids[name].Vertexes])
+        both = np.vstack([self._corners[a], self._corners[b]])
+        apart = np.round(np.linalg.norm(both[:, None, :] - both[None, :, :], axis=2), 4)
+        key = (measure.__name__, len(self._corners[a]), *(round(self.solids[name].Volume, 1) for name in (a, b)),
+               apart.tobytes())
+        if key not in self._known:
+            self._known[key] = measure(a, b)
+        return self._known[key]
 
     def near(self, a: str, b: str, reach: float = TOUCH) -> bool:
         """True when the boxes round two solids come within ``reach`` (mm)."""
@@ -42,14 +62,23 @@ class Bench:
 
     def overlap(self, a: str, b: str) -> float:
         """Volume that two solids share (mm³)."""
+        return self.once(self._overlap, a, b)
+
+    def _overlap(self, a: str, b: str) -> float:
         return float(self.solids[a].common(self.solids[b]).Volume)
 
     def distance(self, a: str, b: str) -> float:
         """Least distance of two solids (mm)."""
+        return self.once(self._distance, a, b)
+
+    def _distance(self, a: str, b: str) -> float:
         return float(self.solids[a].distToShape(self.solids[b])[0])
 
     def contact(self, a: str, b: str) -> float:
         """Area over which faces of two solids lie on each other (mm²)."""
+        return self.once(self._contact, a, b)
+
+    def _contact(self, a: str, b: str) -> float:
         return sum(float(mine.face.common(other.face).Area) for mine in self.faces(a) for other in self.faces(b)
                    if mine.normal @ other.normal < -1.0 + 1e-9 and abs(mine.offset + other.offset) < TOUCH)
 
@@ -96,7 +125,7 @@ def touching(bench: Bench, about: str = "") -> dict[frozenset[str], float]:
     return {pair: area for pair, area in found.items() if area > CONTACT}
 
 
-@lru_cache(maxsize=4)
+@lru_cache(maxsize=16)
 def bench_of(name: str) -> Bench:
     return Bench(example(name).solids)
 

@@ -15,10 +15,11 @@ from sample_report import sample_report, strings_of
 
 from louverwright.exchange import pdf
 from louverwright.exchange.pdf import PdfError, write_pdf
-from louverwright.exchange.pdf_pages import PAPERS, pages_of
+from louverwright.exchange.pdf_pages import pages_of
 from louverwright.exchange.pdf_text import TextMark
 from louverwright.report.html import to_html
 from louverwright.report.page import Para, Report
+from louverwright.report.sheets import PAPERS
 
 POINTS = {"A4": (595.0, 842.0), "Letter": (612.0, 792.0)}
 needs_pdftotext = pytest.mark.skipif(shutil.which("pdftotext") is None, reason="pdftotext is not installed")
@@ -48,7 +49,7 @@ def measure():
     pdf.keep_application(gui)
     buffer = core.QBuffer()
     buffer.open(core.QIODevice.WriteOnly)
-    writer = pdf._writer(buffer, sample_report(), "A4", core, gui)
+    writer = pdf._writer(buffer, "Measured", "A4", False, core, gui)
     brush = pdf.Brush(core, gui, writer)
     return brush.measure, (buffer, writer)
 

@@ -18,6 +18,7 @@ told = []
 app, gui = types.ModuleType("FreeCAD"), types.ModuleType("FreeCADGui")
 app.Qt = types.SimpleNamespace(translate=lambda context, text: text)
 app.DocumentObject = app.Document = object
+app.addDocumentObserver = lambda observer: None
 gui.Workbench = object
 gui.addWorkbench = lambda bench: print(bench.MenuText)
 gui.addIconPath = lambda path: None

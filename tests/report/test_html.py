@@ -2,28 +2,44 @@
 
 from __future__ import annotations
 
+import base64
+import hashlib
 import re
 from html.parser import HTMLParser
 
 import pytest
 from sample_report import sample_report, strings_of
 
-from louverwright.report.html import PAPERS, to_html
+from louverwright.report.html import PAPERS, shop_script, to_html
 from louverwright.report.html_style import css_string, page_counter
-from louverwright.report.page import Bullets, Cell, Column, Heading, PageBreak, Pairs, Para, Report, Table
+from louverwright.report.page import (
+    Bullets,
+    Cell,
+    Column,
+    Heading,
+    PageBreak,
+    Pairs,
+    Para,
+    Report,
+    Table,
+    Tally,
+    Together,
+    tallies_of,
+)
 
 EVIL = "</title></style><script>alert('x')</script> & \"quoted\""
 VOID = {"meta", "col", "br"}
 
 
 class Reader(HTMLParser):
-    """Fails on tags that do not match; keeps elements, their attributes and the text that is seen."""
+    """Fails on tags that do not match; keeps elements, their attributes, the text that is seen, styles and scripts."""
 
     def __init__(self) -> None:
         super().__init__(convert_charrefs=True)
         self.open: list[str] = []
         self.elements: list[tuple[str, dict[str, str]]] = []
         self.seen: list[str] = []
+        self.hidden: dict[str, list[str]] = {"style": [], "script": [], "desc": []}
 
     def handle_starttag(self, tag, attrs):
         self.elements.append((tag, dict(attrs)))
@@ -37,8 +53,8 @@ class Reader(HTMLParser):
         assert self.open and self.open.pop() == tag, f"</{tag}> closes nothing"
 
     def handle_data(self, data):
-        if not {"style", "desc"} & set(self.open):
-            self.seen.append(data)
+        last = self.open[-1] if self.open else ""
+        self.hidden.get(last, self.seen).append(data)
 
 
 def read(report: Report, paper: str = "A4") -> Reader:
@@ -49,10 +65,31 @@ def read(report: Report, paper: str = "A4") -> Reader:
     return reader
 
 
-def evil_report() -> Report:
-    table = Table((Column(EVIL),), ((EVIL,), (Cell(EVIL, bold=True),)), caption=EVIL, note=EVIL)
+def evil_report(tallies: tuple[Tally, ...] = ()) -> Report:
+    table = Table((Column(EVIL),), ((EVIL,), (Cell(EVIL, bold=True),)), caption=EVIL, note=EVIL, tallies=tallies)
     blocks = (Heading(EVIL), Para(EVIL), Bullets((EVIL,)), Pairs(((EVIL, EVIL),)), table)
-    return Report(EVIL, EVIL, ((EVIL, EVIL),), blocks, EVIL, language='en"><script>', page_label=EVIL)
+    return Report(EVIL, EVIL, ((EVIL, EVIL),), blocks, EVIL, language='en"><script>', page_label=EVIL, model=EVIL)
+
+
+def counted_report() -> Report:
+    """Two marks to count off, in a list and in blocks of their own."""
+    tallies = (Tally("a1", "B1", "Leg", 8, "Base", "2x4"), Tally("b2", "L9", "Slat", 16, "Louver stage", "1x6"))
+    listed = Table((Column("Mark"), Column("Part")), (("B1", "Leg"), ("L9", "Slat")), caption="All", tallies=tallies)
+    parts = tuple(Together((Heading(f"{each.mark} · {each.name}", 2),), each) for each in tallies)
+    return Report("Barn", "", (), (Heading("Cut list"), listed, Heading("Parts"), *parts), "", model="ed07ed36")
+
+
+def policy_of(reader: Reader) -> dict[str, list[str]]:
+    """What the page's policy says, by its directives."""
+    metas = [attributes for tag, attributes in reader.elements
+             if tag == "meta" and attributes.get("http-equiv") == "Content-Security-Policy"]
+    assert len(metas) == 1
+    return {words[0]: words[1:] for words in (each.split() for each in metas[0]["content"].split(";"))}
+
+
+def digest(text: str) -> str:
+    """As Content Security Policy Level 3 (W3C) asks for it: base64 of the SHA-256 of the element's text."""
+    return f"'sha256-{base64.b64encode(hashlib.sha256(text.encode()).digest()).decode()}'"
 
 
 @pytest.mark.parametrize("paper", PAPERS)
@@ -70,15 +107,56 @@ def test_what_a_user_typed_stays_text():
     assert reader.elements[0] == ("html", {"lang": 'en"><script>'})
 
 
-def test_nothing_is_fetched_and_nothing_runs():
-    text = to_html(sample_report())
+def test_what_a_user_typed_stays_text_where_it_is_counted_off():
+    tally = Tally("a1", EVIL, EVIL, 3, EVIL, EVIL)
+    reader = read(evil_report((tally, tally)))
+    assert [tag for tag, _ in reader.elements].count("script") == 1 and reader.hidden["script"] == [f"\n{shop_script()}"]
+    assert [text for text in reader.seen if text.strip()] == [EVIL] * 16
+    counted = [attributes for _, attributes in reader.elements if "data-piece" in attributes]
+    assert [each["data-name"] for each in counted] == [EVIL] * 2
+    body = next(attributes for tag, attributes in reader.elements if tag == "body")
+    assert body == {"data-model": EVIL, "data-project": EVIL}
+
+
+@pytest.mark.parametrize("make", [sample_report, counted_report])
+def test_nothing_is_fetched_and_nothing_but_our_script_runs(make):
+    text = to_html(make())
     assert not re.search(r"https?:", text.replace("http://www.w3.org/2000/svg", ""))
     assert not re.search(r"@import|url\(", text)
-    reader = read(sample_report())
-    tags = {tag for tag, _ in reader.elements}
-    assert not tags & {"script", "link", "img", "iframe", "object", "embed", "image", "use"}
+    reader = read(make())
+    tags = [tag for tag, _ in reader.elements]
+    assert not set(tags) & {"link", "img", "iframe", "object", "embed", "image", "use", "form", "base"}
+    assert tags.count("script") == (1 if any(tallies_of(make().blocks)) else 0)
     names = {name for _, attributes in reader.elements for name in attributes}
     assert "src" not in names and not [name for name in names if name.startswith("on")]
+
+
+@pytest.mark.parametrize("make", [sample_report, counted_report])
+def test_the_policy_lets_in_our_style_and_our_script_alone(make):
+    reader = read(make())
+    policy = policy_of(reader)
+    script = reader.hidden["script"]
+    assert policy["default-src"] == policy["base-uri"] == policy["form-action"] == ["'none'"]
+    assert policy.get("script-src", []) == [digest(each) for each in script]
+    assert policy["style-src-elem"] == [digest("".join(reader.hidden["style"]))]
+    assert set(policy) - {"script-src"} == {"default-src", "base-uri", "form-action", "style-src-elem", "style-src-attr",
+                                            "style-src"}, "nothing else is let in: no picture, no font, no connection"
+
+
+def test_the_script_cannot_end_early_and_makes_no_code_of_texts():
+    script = shop_script()
+    assert not re.search(r"</|<!--|\]\]>", script)
+    assert not re.search(r"(inner|outer)HTML|insertAdjacent|document\.write|\beval\b|Function\(|fetch\(|XMLHttp|import\(",
+                         script)
+
+
+def test_what_is_counted_off_says_what_and_how_many():
+    counted = [(tag, attributes) for tag, attributes in read(counted_report()).elements if "data-piece" in attributes]
+    assert [tag for tag, _ in counted] == ["tr", "tr", "div", "div"]
+    assert counted[0][1] == {"role": "row", "data-piece": "a1", "data-mark": "B1", "data-name": "Leg", "data-pieces": "8",
+                             "data-stage": "Base", "data-stock": "2x4"}
+    assert {key: value for key, value in counted[2][1].items() if key != "class"} == {
+        key: value for key, value in counted[0][1].items() if key != "role"}
 
 
 def test_anchors_are_unique_and_links_reach_them():

@@ -309,7 +309,7 @@ def test_what_users_write_is_escaped_in_html(word: str) -> None:
     assert escape(f"note {word}", quote=False) in text
     assert escape(f"survey {word}", quote=False) in text
     assert re.findall(r"<(/?\w+)", text) == re.findall(r"<(/?\w+)", plain)
-    assert "<script" not in text.lower()
+    assert text.lower().count("<script") == 1, "the report's own"
     assert f"<title>{escape(word, quote=False)}</title>" in text
 
 

@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from sample_report import cuts_table, part_block, sample_report, setup_table, strings_of
 
-from louverwright.exchange.pdf_pages import BOTTOM, LEFT, PAPERS, RIGHT, SPARE, TOP, Page, pages_of
+from louverwright.exchange.pdf_pages import BOTTOM, LEFT, RIGHT, SPARE, TOP, Page, pages_of
 from louverwright.exchange.pdf_text import (
     RUNNING,
     BoxMark,
@@ -36,6 +36,7 @@ from louverwright.report.page import (
     Table,
     Together,
 )
+from louverwright.report.sheets import PAPERS
 from louverwright.report.strokes import POINT_MM, Letters, primitives
 
 STYLE = Style(10.0)

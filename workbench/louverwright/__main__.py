@@ -4,14 +4,18 @@
 from __future__ import annotations
 
 import argparse
+import codecs
+import io
 import sys
 import time
 from pathlib import Path
 
+from .core.cutting import LayoutError
 from .core.mend import SIZE_NAMES, MendError
 from .core.spec import SpecError
 from .core.stock import StockListError
-from .exchange.build import write_all
+from .core.texts import visible
+from .exchange.build import ModelError, write_all
 from .exchange.compare import read_state, write_comparison
 from .exchange.host import NoFreeCAD, add_paths, load_freecad, run_again_in_system_python
 from .exchange.mend import repair_of, write_mending
@@ -30,6 +34,7 @@ BAD_SCENARIO, FAILED = 2, 1
 
 def main(arguments: list[str] | None = None) -> int:
     """Runs one verb; the process's exit status: 0, 1 for a failure of the machine, 2 for a bad scenario."""
+    _print_what_the_terminal_can()
     options = _parser().parse_args(arguments)
     try:
         return int(options.run(options))
@@ -39,17 +44,41 @@ def main(arguments: list[str] | None = None) -> int:
         return _refuse([f"{f.key}: {f.sentence}" if f.key else f.sentence for f in error.findings])
     except MendError as error:
         return _refuse([f"{key}: {sentence}" for key, sentence in error.findings], "This part cannot be mended as told:")
+    except LayoutError as error:
+        return _refuse([f"the parts do not fit each other: {error} Take sizes or stock nearer to the usual ones."])
     except BrokenPipeError:
         raise
-    except (NoFreeCAD, PdfError, OSError) as error:
-        print(f"louverwright: {error}", file=sys.stderr)
-        return FAILED
+    except OSError as error:
+        return _fail(f"{error.filename or 'A file'} cannot be written: {error.strerror or error}. What was there before is "
+                     "as it was.")
+    except (NoFreeCAD, PdfError, ModelError) as error:
+        return _fail(str(error))
+
+
+def _fail(sentence: str) -> int:
+    print(f"louverwright: {visible(sentence)}", file=sys.stderr)
+    return FAILED
+
+
+def _print_what_the_terminal_can() -> None:
+    """A terminal that knows fewer characters than we print gets spaces for spaces and question marks, not an error."""
+    codecs.register_error("louverwright", _stand_in)
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(errors="louverwright")
+
+
+def _stand_in(error: UnicodeError) -> tuple[str, int]:
+    if not isinstance(error, UnicodeEncodeError):
+        raise error
+    lost = error.object[error.start:error.end]
+    return "".join(" " if each.isspace() else "?" for each in lost), error.end
 
 
 def _refuse(sentences: list[str], head: str = "This vent cannot be built:") -> int:
     print(head, file=sys.stderr)
     for sentence in sentences:
-        print(f"  - {sentence}", file=sys.stderr)
+        print(f"  - {visible(sentence)}", file=sys.stderr)
     return BAD_SCENARIO
 
 
@@ -101,7 +130,7 @@ def _job(options: argparse.Namespace) -> tuple[Scenario, Job]:
 
 
 def _say(text: str) -> None:
-    print(text, flush=True)
+    print(visible(text), flush=True)
 
 
 def _build(options: argparse.Namespace) -> int:

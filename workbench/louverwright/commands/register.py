@@ -51,6 +51,15 @@ ROWS = (
     Row("Louverwright_CutReport", "cut_report", "Cut report",
         "Write the vent's cut list, saw settings and drawings to a folder: HTML, PDF, CSV and JSON.",
         "cut_report", "CutReport"),
+    Row("Louverwright_CutList", "cut_list", "Cut list in a spreadsheet",
+        "Write the vent's cut list into a spreadsheet in the document, or bring it up to date; what you have written right of "
+        "it stays with its cut.", "cut_list", "CutListInSheet"),
+    Row("Louverwright_Papers", "papers", "Papers for the shop",
+        "Choose which sets of papers to write to a folder, such as the cut report, the lift plan or the checks.",
+        "papers", "Papers"),
+    Row("Louverwright_ShopDrawings", "shop_drawings", "Shop drawings",
+        "Draw the vent on TechDraw pages: general arrangement, a sheet a stage, sheets of parts; run again, the pages follow "
+        "the model and keep what you added.", "shop_drawings", "ShopDrawings"),
     Row("Louverwright_Compare", "compare", "Compare with an earlier report",
         "List which lengths and angles changed since a report was written (its cuts.json), and which pieces already cut can "
         "be kept.", "compare", "Compare"),

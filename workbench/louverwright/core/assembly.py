@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, field
-from functools import lru_cache
+from functools import cached_property, lru_cache
 
 from .faces import Shell, shell_of
 from .geometry import Bore, Placement, Plane, Vec, add, scale, sub
@@ -53,6 +53,14 @@ class Board:
     width: float
     thickness: float
     cuts: tuple[Cut, ...] = ()
+
+    def __hash__(self) -> int:
+        return self._hash
+
+    @cached_property
+    def _hash(self) -> int:
+        """Worked out once: boards are looked up in many places."""
+        return hash((self.length, self.width, self.thickness, self.cuts))
 
     @property
     def size(self) -> Vec:

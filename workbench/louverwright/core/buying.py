@@ -148,17 +148,13 @@ class StickBuy:
 
 @dataclass(frozen=True)
 class SheetBuy:
-    """One stock's sheets, or lengths off its roll: equal ones once with their number; ``least`` by the pieces' volume alone.
-
-    ``cost`` is in hundredths of the currency, None where the price is not told.
-    """
+    """One stock's sheets, or lengths off its roll: equal ones once with their number; ``least`` by the pieces' area alone."""
 
     stock: Stock
     length: float
     sheets: tuple[tuple[Sheet, int], ...]
     least: int
     in_parts: float
-    cost: int | None
     too_large: tuple[tuple[Part, int], ...]
 
     @property
@@ -310,6 +306,5 @@ def _sheets(parts: Listed, shop: Shop) -> SheetBuy:
     length, plan = min(plans, key=lambda p: ((shop.price(stock, p[0]) or 0) * len(p[1]) if shop.priced(stock) else 0,
                                              p[0] * len(p[1]), len(p[1])))
     covered = sum(many * board_volume_and_centre(part.board)[0] / part.board.thickness for part, many in fit)
-    price = shop.price(stock, length)
-    return SheetBuy(stock, length, tuple(Counter(plan).items()), math.ceil(covered / (length * stock.width) - 1e-9), covered,
-                    None if price is None else price * len(plan), large)
+    least = math.ceil(covered / (length * stock.width) - 1e-9)
+    return SheetBuy(stock, length, tuple(Counter(plan).items()), least, covered, large)

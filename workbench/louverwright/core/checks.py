@@ -50,6 +50,20 @@ def checked_spec(values: Mapping[str, Any], stock: StockList, parts: Wishes = NO
     return spec
 
 
+def _prices(spec: Spec, stock: StockList) -> Iterator[Finding]:
+    """Prices that cannot be read, or are for what the list does not have."""
+    try:
+        told = read_prices(spec.prices)
+    except PriceError as error:
+        yield Finding("prices", "prices", error.value, error.limit, error.cure)
+        return
+    known = [item.name for item in stock.items]
+    for name in told:
+        if name not in known:
+            yield Finding("prices", "prices", say("“{name}”", name=name), say("it is no item of the stock list"),
+                          say("Choose one of: {names}.", names=", ".join(known)))
+
+
 def _offcuts(spec: Spec, stock: StockList) -> Iterator[Finding]:
     """Offcuts in the shop that cannot be read, or are of no stick of the list."""
     try:
@@ -62,20 +76,6 @@ def _offcuts(spec: Spec, stock: StockList) -> Iterator[Finding]:
         if name not in sticks:
             yield Finding("offcuts", "shop_offcuts", say("“{name}”", name=name), say("it is no stick of the stock list"),
                           say("Choose one of: {names}.", names=", ".join(sorted(sticks))))
-
-
-def _prices(spec: Spec, stock: StockList) -> Iterator[Finding]:
-    """Prices that cannot be read, or are of no stock of the list."""
-    try:
-        told = read_prices(spec.prices)
-    except PriceError as error:
-        yield Finding("prices", "prices", error.value, error.limit, error.cure)
-        return
-    known = {item.name for item in stock.items}
-    for name in told:
-        if name not in known:
-            yield Finding("prices", "prices", say("“{name}”", name=name), say("it is not in the stock list"),
-                          say("Choose one of: {names}.", names=", ".join(sorted(known))))
 
 
 def _measured(values: Mapping[str, Any], spec: Spec, stock: StockList) -> Iterator[Finding]:

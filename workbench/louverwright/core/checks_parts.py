@@ -15,14 +15,15 @@ from .part_wish import STOCK, Wishes, field_of
 from .saying import say
 from .spec import Finding, Spec, length_text
 from .stock import Stock, StockList, same_section
+from .texts import brief
 
 
 def kind_findings(parts: Wishes) -> Iterator[Finding]:
     """Wishes for kinds that there are not."""
     for name in parts:
         if name not in BY_ID:
-            yield Finding("no kind", field_of(name, ""), say("“{name}”", name=name), say("there is no such kind of part"),
-                          say("Choose one of: {parts}.", parts=", ".join(BY_ID)))
+            yield Finding("no kind", field_of(brief(name), ""), say("“{name}”", name=brief(name)),
+                          say("there is no such kind of part"), say("Choose one of: {parts}.", parts=", ".join(BY_ID)))
 
 
 def stock_findings(spec: Spec, stock: StockList) -> Iterator[Finding]:
@@ -32,7 +33,7 @@ def stock_findings(spec: Spec, stock: StockList) -> Iterator[Finding]:
         own, usual = spec.wish(kind).stock, spec.values[kind.stock]
         fitting = [item.name for item in stock.items if same_section(item, usual)]
         if isinstance(own, str) and own:
-            yield Finding("no own stock", field_of(kind.id, STOCK), say("“{name}”", name=own),
+            yield Finding("no own stock", field_of(kind.id, STOCK), say("“{name}”", name=brief(own)),
                           say("the stock list “{name}” has no such item", name=stock.name), _cure(fitting))
         elif isinstance(own, Stock) and not same_section(own, usual):
             yield _unfit(kind, own, usual)

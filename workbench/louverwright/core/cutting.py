@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from .assembly import BORE, CORNER_CUT, CROSSCUT, CUT_ORDER, NOTCH, RIP, SHAPED_EDGE, Board, Cut
 from .geometry import Bore, Placement, Plane, Vec
@@ -75,6 +76,21 @@ class LayoutError(RuntimeError):
     """A member that the planes of the assembly leave nothing of, or leave endless: a fault of the layout."""
 
 
+@dataclass(frozen=True)
+class Stick:
+    """All that a member's blank and cuts depend on, in its own frame, rounded: equal sticks are cut alike."""
+
+    width: tuple[float, float]
+    thickness: tuple[float, float]
+    trims: tuple[Trim, ...]
+    sheet: bool
+
+
+def stick_of(member: Member) -> Stick:
+    """The stick of a member, the same for every piece that is cut alike and lies alike in its frame."""
+    return Stick(member.width, member.thickness, tuple(_local(member)), member.sheet)
+
+
 def board_of(member: Member) -> tuple[Placement, Board]:
     """The blank's placement and the board: the smallest blank and the cuts in the order they are made.
 
@@ -82,7 +98,24 @@ def board_of(member: Member) -> tuple[Placement, Board]:
 
     Raises LayoutError when the planes do not leave one bounded piece.
     """
-    convex, singles, wastes = _trimmed(member, _local(member))
+    try:
+        low, board = _cut_from(stick_of(member))
+    except LayoutError as error:
+        raise LayoutError(f"{member.id}: {error}") from None
+    placement = Placement(member.frame.point(low), member.frame.x, member.frame.y, member.frame.z)
+    if member.bores:
+        bored = (Cut(BORE, name, bore=placement.local_bore(bore)) for name, bore in member.bores)
+        board = replace(board, cuts=tuple(sorted((*board.cuts, *bored), key=_turn)))
+    return placement, board
+
+
+@lru_cache(maxsize=4096)
+def _cut_from(stick: Stick) -> tuple[Vec, Board]:
+    """Where in the stick's frame its blank has its corner, and the board, bores apart.
+
+    Sticks are remembered: what a change of one value leaves as it was is not cut again.
+    """
+    convex, singles, wastes = _trimmed(stick)
     wastes = [trim for number, trim in enumerate(wastes) if not _swallowed(trim, wastes[number + 1:], convex)]
     sawn: Solid = (convex,)
     for trim in (trim for trim in wastes if trim.kind in (NOTCH, SHAPED_EDGE)):
@@ -91,25 +124,27 @@ def board_of(member: Member) -> tuple[Placement, Board]:
     for trim in (trim for trim in wastes if trim.kind not in (NOTCH, SHAPED_EDGE)):
         solid = remove(solid, trim.planes, trim.name)
     if not solid:
-        raise LayoutError(f"{member.id}: nothing is left of it.")
+        raise LayoutError("nothing is left of it.")
     low, high = extents(sawn)
     if min(low) <= -ENDLESS or max(high) >= ENDLESS:
-        raise LayoutError(f"{member.id}: no plane ends it.")
-    placement = Placement(member.frame.point(low), member.frame.x, member.frame.y, member.frame.z)
+        raise LayoutError("no plane ends it.")
     size = (high[0] - low[0], high[1] - low[1], high[2] - low[2])
     moved = [_moved(trim, low) for trim in (*singles, *wastes)]
-    cuts = _ordered(size, moved, member.sheet) + tuple(
-        Cut(BORE, name, bore=placement.local_bore(bore)) for name, bore in member.bores)
-    cuts = tuple(sorted(cuts, key=lambda cut: CUT_ORDER.index(cut.kind)))
-    return placement, Board(*size, cuts)
+    return low, Board(*size, tuple(sorted(_ordered(size, moved, stick.sheet), key=_turn)))
 
 
-def body_of(member: Member) -> Solid:
+def _turn(cut: Cut) -> int:
+    """When it is a cut's turn."""
+    return CUT_ORDER.index(cut.kind)
+
+
+@lru_cache(maxsize=4096)
+def body_of(stick: Stick) -> Solid:
     """The cells of a trimmed stick in its own frame, bores apart; () where nothing is left: a shape to look at, no cuts.
 
     Raises LayoutError when a single plane takes all of it.
     """
-    convex, _, wastes = _trimmed(member, _local(member))
+    convex, _, wastes = _trimmed(stick)
     body: Solid = (convex,)
     for trim in wastes:
         body = remove(body, trim.planes, trim.name)
@@ -117,29 +152,30 @@ def body_of(member: Member) -> Solid:
 
 
 def _local(member: Member) -> list[Trim]:
-    """What trims a stick, in its own frame."""
-    return [replace(trim, planes=tuple(member.frame.local_plane(p) for p in trim.planes)) for trim in member.trims]
+    """What trims a stick, in its own frame, rounded."""
+    return [Trim(trim.name, tuple(member.frame.local_plane(p).rounded() for p in trim.planes), trim.kind, trim.partner)
+            for trim in member.trims]
 
 
-def _trimmed(member: Member, trims: list[Trim]) -> tuple[Cell, list[Trim], list[Trim]]:
+def _trimmed(stick: Stick) -> tuple[Cell, list[Trim], list[Trim]]:
     """The convex stick after every single plane; those planes; and the wastes that need several planes."""
-    (y0, y1), (z0, z1) = member.width, member.thickness
-    stick: Cell = box((-ENDLESS, y0, z0), (ENDLESS, y1, z1))
+    (y0, y1), (z0, z1) = stick.width, stick.thickness
+    body: Cell = box((-ENDLESS, y0, z0), (ENDLESS, y1, z1))
     singles: list[Trim] = []
-    open_wastes = list(trims)
+    open_wastes = list(stick.trims)
     while True:
         ready = [t for t in open_wastes if len(t.planes) == 1]
         for trim in ready:
-            cut = clip(stick, trim.planes[0], trim.name)
+            cut = clip(body, trim.planes[0], trim.name)
             if cut is None:
-                raise LayoutError(f"{member.id}: “{trim.name}” takes all of it.")
-            stick = cut
+                raise LayoutError(f"“{trim.name}” takes all of it.")
+            body = cut
         singles += ready
         rest = [t for t in open_wastes if len(t.planes) > 1]
-        simpler = [replace(t, planes=needed_planes((stick,), t.planes)) for t in rest]
+        simpler = [replace(t, planes=needed_planes((body,), t.planes)) for t in rest]
         open_wastes = [t for t in simpler if t.planes]
         if not any(len(t.planes) == 1 for t in open_wastes):
-            return stick, singles, open_wastes
+            return body, singles, open_wastes
 
 
 def _swallowed(trim: Trim, later: list[Trim], convex: Cell) -> bool:

@@ -258,7 +258,7 @@ def _take_off(at: Sizes) -> dict[str, Any]:
     cap, plan = at.cap, at.plan
     eaves = sum(2.0 * at.roof_half(side) for side in at.eaves)
     ridge = max(at.roof_half(side) if cap.gables else at.ridge_half(side) for side in at.eaves)
-    covering = sum(_face_area(at, side) for side in at.eaves)
+    covering = sum(face_area(at, side) for side in at.eaves)
     verges = 0.0
     if cap.gables:
         side = at.eaves[0]
@@ -267,7 +267,7 @@ def _take_off(at: Sizes) -> dict[str, Any]:
             "hip_length": 0.0 if cap.gables else _hip_length(at)}
 
 
-def _face_area(at: Sizes, side: int) -> float:
+def face_area(at: Sizes, side: int) -> float:
     """Area of a face, from eave to ridge or peak."""
     cap = at.cap
     half, top = at.roof_half(side), at.roof_half(side) if cap.gables else at.ridge_half(side)

@@ -17,6 +17,15 @@ X_AXIS: Vec = (1.0, 0.0, 0.0)
 Y_AXIS: Vec = (0.0, 1.0, 0.0)
 Z_AXIS: Vec = (0.0, 0.0, 1.0)
 
+#: Decimals that directions and lengths (mm) are rounded to where equal things are to be found equal: above the noise of
+#: floats, far below a saw's error.
+DIRECTION_DECIMALS, DECIMALS = 12, 9
+
+
+def rounded(a: Vec, decimals: int = DECIMALS) -> Vec:
+    """A vector rounded, with no negative zeros."""
+    return (round(a[0], decimals) + 0.0, round(a[1], decimals) + 0.0, round(a[2], decimals) + 0.0)
+
 
 def add(a: Vec, b: Vec) -> Vec:
     """a + b."""
@@ -88,6 +97,10 @@ class Plane:
         """The same plane with waste and kept side exchanged."""
         return Plane(scale(self.normal, -1.0), -self.offset)
 
+    def rounded(self) -> Plane:
+        """The plane as near as floats of other sides of the vent can be told apart."""
+        return Plane(rounded(self.normal, DIRECTION_DECIMALS), round(self.offset, DECIMALS) + 0.0)
+
 
 @dataclass(frozen=True)
 class Bore:
@@ -115,11 +128,14 @@ class Placement:
 
     def point(self, p: Vec) -> Vec:
         """A board's point in the frame around it."""
-        return add(self.origin, self.direction(p))
+        (a, b, c), o, x, y, z = p, self.origin, self.x, self.y, self.z
+        return (o[0] + a * x[0] + b * y[0] + c * z[0], o[1] + a * x[1] + b * y[1] + c * z[1],
+                o[2] + a * x[2] + b * y[2] + c * z[2])
 
     def direction(self, v: Vec) -> Vec:
         """A board's direction in the frame around it."""
-        return add(add(scale(self.x, v[0]), scale(self.y, v[1])), scale(self.z, v[2]))
+        (a, b, c), x, y, z = v, self.x, self.y, self.z
+        return (a * x[0] + b * y[0] + c * z[0], a * x[1] + b * y[1] + c * z[1], a * x[2] + b * y[2] + c * z[2])
 
     def local_point(self, p: Vec) -> Vec:
         """A point of the frame around, in the board's own coordinates."""
@@ -138,6 +154,11 @@ class Placement:
         return Bore(
             self.local_point(bore.start), self.local_direction(bore.direction), bore.length, bore.diameter
         )
+
+    def rounded(self) -> Placement:
+        """The placement as near as floats of other sides of the vent can be told apart."""
+        return Placement(rounded(self.origin), rounded(self.x, DIRECTION_DECIMALS), rounded(self.y, DIRECTION_DECIMALS),
+                         rounded(self.z, DIRECTION_DECIMALS))
 
     def then(self, inner: Placement) -> Placement:
         """The placement that first moves by ``inner`` and then by this one."""

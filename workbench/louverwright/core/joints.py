@@ -11,10 +11,23 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
+from functools import cached_property, lru_cache
 
-from .assembly import BEARING, CLEARANCE, GLUED, LINE_CONTACT, Assembly, Joint, Part, Piece, board_solid
+from .assembly import (
+    BEARING,
+    CLEARANCE,
+    GLUED,
+    LINE_CONTACT,
+    Assembly,
+    Board,
+    Joint,
+    Part,
+    Piece,
+    board_shell,
+    board_solid,
+)
 from .dimensions import plan_of
-from .geometry import Vec, dot, newell, sub
+from .geometry import IDENTITY, Placement, Vec, dot, newell, sub
 from .spec import Spec
 
 #: Faces are at the rule's gap when they differ from it by less than this (mm).
@@ -164,28 +177,40 @@ Patch = tuple[Vec, float, tuple[Vec, ...]]
 
 @dataclass(frozen=True)
 class Stands:
-    """A piece with its faces in the assembly frame, sorted by the way they look, and its box."""
+    """A piece where it stands, with its box and, once they are asked for, its faces in the assembly frame."""
 
     piece: Piece
     part: Part
-    patches: dict[Vec, list[Patch]]
     low: Vec
     high: Vec
 
+    @cached_property
+    def patches(self) -> dict[Vec, list[Patch]]:
+        """The faces (convex patches of them) in the assembly frame, sorted by the way they look."""
+        return patches_of(self.part.board, self.piece.placement)
+
 
 def stands(piece: Piece, part: Part) -> Stands:
-    """A piece's faces (convex patches of them) in the assembly frame."""
+    """A piece where it stands in the assembly frame."""
+    return Stands(piece, part, *_box(part.board, piece.placement))
+
+
+@lru_cache(maxsize=1 << 13)
+def _box(board: Board, place: Placement) -> tuple[Vec, Vec]:
+    """The lowest and the highest x, y, z of a board that stands at ``place``."""
+    xs, ys, zs = zip(*map(place.point, board_shell(board).points), strict=True)
+    return (min(xs), min(ys), min(zs)), (max(xs), max(ys), max(zs))
+
+
+def patches_of(board: Board, place: Placement) -> dict[Vec, list[Patch]]:
+    """The faces of a board that stands at ``place``, by the way they look: normal, offset along it (mm), corners."""
     patches: dict[Vec, list[Patch]] = {}
-    points: list[Vec] = []
-    for cell in board_solid(part.board):
+    for cell in board_solid(board):
         for facet in cell:
-            normal = piece.placement.direction(facet.plane.normal)
-            corners = tuple(piece.placement.point(p) for p in facet.points)
-            points.extend(corners)
+            normal = place.direction(facet.plane.normal)
+            corners = tuple(map(place.point, facet.points))
             patches.setdefault(_key(normal), []).append((normal, dot(normal, corners[0]), corners))
-    low = (min(p[0] for p in points), min(p[1] for p in points), min(p[2] for p in points))
-    high = (max(p[0] for p in points), max(p[1] for p in points), max(p[2] for p in points))
-    return Stands(piece, part, patches, low, high)
+    return patches
 
 
 def _key(normal: Vec, sense: float = 1.0) -> Vec:
@@ -195,13 +220,45 @@ def _key(normal: Vec, sense: float = 1.0) -> Vec:
 
 def facing_area(a: Stands, b: Stands, gap: float) -> float:
     """How much of the two pieces' faces look at each other at a distance of ``gap`` (mm²)."""
+    return _facing(a.patches, b.patches, gap)
+
+
+def _facing(a: dict[Vec, list[Patch]], b: dict[Vec, list[Patch]], gap: float) -> float:
     total = 0.0
-    for key, mine in a.patches.items():
+    for key, mine in a.items():
+        theirs = b.get(_key(key, -1.0))
+        if theirs is None:
+            continue
         for normal, offset, corners in mine:
-            for _, other, facing in b.patches.get(_key(key, -1.0), ()):
+            for _, other, facing in theirs:
                 if abs(-other - offset - gap) < GAP_ERROR:
                     total += shared_area(corners, facing, normal)
     return total
+
+
+def join(a: Stands, b: Stands, gap: float) -> bool:
+    """Whether faces of the two pieces look at each other at a distance of ``gap`` (mm), so that they make a joint.
+
+    Asked in the first one's board frame, and remembered: most joints of a vent are the same joint on another side.
+    """
+    return _join_at(a.part.board, a.piece.placement, b.part.board, b.piece.placement, gap)
+
+
+@lru_cache(maxsize=1 << 14)
+def _join_at(a: Board, place: Placement, b: Board, other: Placement, gap: float) -> bool:
+    there = Placement(place.local_point(other.origin), place.local_direction(other.x), place.local_direction(other.y),
+                      place.local_direction(other.z))
+    return _join(a, b, there.rounded(), gap)
+
+
+@lru_cache(maxsize=1 << 15)
+def _join(a: Board, b: Board, there: Placement, gap: float) -> bool:
+    return _facing(_patches_at_home(a), patches_of(b, there), gap) > LEAST_CONTACT
+
+
+@lru_cache(maxsize=1024)
+def _patches_at_home(board: Board) -> dict[Vec, list[Patch]]:
+    return patches_of(board, IDENTITY)
 
 
 def shared_area(a: tuple[Vec, ...], b: tuple[Vec, ...], normal: Vec) -> float:
@@ -247,7 +304,9 @@ def _kept(points: list[Vec], inward: Vec, limit: float) -> list[Vec]:
 
 def near(a: Stands, b: Stands, reach: float) -> bool:
     """True when the boxes of two pieces come within ``reach`` of each other."""
-    return all(a.low[i] <= b.high[i] + reach and b.low[i] <= a.high[i] + reach for i in range(3))
+    p, q, r, s = a.low, a.high, b.low, b.high
+    return (p[0] <= s[0] + reach and r[0] <= q[0] + reach and p[1] <= s[1] + reach and r[1] <= q[1] + reach
+            and p[2] <= s[2] + reach and r[2] <= q[2] + reach)
 
 
 def all_standing(parts: Iterable[Part]) -> list[Stands]:
@@ -264,9 +323,9 @@ def joints_of(parts: tuple[Part, ...], spec: Spec) -> tuple[Joint, ...]:
     for rule in rules(spec):
         for a, b in _candidates(rule, by_kind):
             pair = (a.piece.id, b.piece.id)
-            if pair in found or pair[::-1] in found or not near(a, b, rule.gap + 1.0):
+            if not near(a, b, rule.gap + 1.0) or pair in found or pair[::-1] in found:
                 continue
-            if facing_area(a, b, rule.gap) > LEAST_CONTACT:
+            if join(a, b, rule.gap):
                 found[pair] = Joint(*pair, rule.kind, rule.gap)
     return (*found.values(), *_under_heads(parts))
 
@@ -280,6 +339,7 @@ def _candidates(rule: Rule, by_kind: dict[str, list[Stands]]) -> Iterator[tuple[
                 yield from ((a, b) for a in firsts for b in seconds if a is not b)
 
 
+@lru_cache(maxsize=1 << 14)
 def matches(kind: str, family: str) -> bool:
     """True for a kind that is one of a space-separated list of kinds or families."""
     return any(kind == name or kind.startswith(name + ".") for name in family.split())
@@ -300,7 +360,7 @@ def undeclared(assembly: Assembly) -> list[tuple[str, str]]:
     pieces = all_standing(assembly.whole)
     return [(a.piece.id, b.piece.id) for i, a in enumerate(pieces) for b in pieces[i + 1:]
             if frozenset((a.piece.id, b.piece.id)) not in known and near(a, b, 0.01)
-            and facing_area(a, b, 0.0) > LEAST_CONTACT]
+            and join(a, b, 0.0)]
 
 
 def missing(assembly: Assembly, spec: Spec) -> list[str]:

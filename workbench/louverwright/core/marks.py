@@ -75,6 +75,8 @@ def turn_between(first: Board, other: Board, mirrored: bool = False) -> Placemen
 
     With ``mirrored`` it is ``first``'s mirror image (ends exchanged) that is turned.
     """
+    if not mirrored and first == other:
+        return IDENTITY
     if not _near(first.size, other.size) or len(first.cuts) != len(other.cuts):
         return None
     if abs(board_volume_and_centre(first)[0] - board_volume_and_centre(other)[0]) > 1.0:

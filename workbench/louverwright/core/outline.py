@@ -9,12 +9,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import lru_cache
 
-from .cutting import Member, body_of
+from .cutting import Member, Stick, body_of, stick_of
 from .dimensions import sizes
-from .geometry import Vec
+from .geometry import Placement, Vec
 from .kinds import BY_ID
 from .layout import members
-from .solid import Solid
 from .spec import Spec
 
 
@@ -38,11 +37,12 @@ def outlines(spec: Spec) -> tuple[Outline, ...]:
 
 
 def _outline(member: Member) -> Outline:
-    point = member.frame.point
-    faces = tuple(tuple(point(p) for p in facet.points) for cell in _body(member) for facet in cell)
-    return Outline(member.id, member.kind, BY_ID[member.kind].stage, member.side, faces)
+    return Outline(member.id, member.kind, BY_ID[member.kind].stage, member.side, _faces(stick_of(member), member.frame))
 
 
 @lru_cache(maxsize=2048)
-def _body(member: Member) -> Solid:
-    return body_of(member)
+def _faces(stick: Stick, frame: Placement) -> tuple[tuple[Vec, ...], ...]:
+    """The faces of a stick where it stands; one that a change leaves alone is not moved again."""
+    body = body_of(stick)
+    moved = {p: frame.point(p) for cell in body for facet in cell for p in facet.points}
+    return tuple(tuple(moved[p] for p in facet.points) for cell in body for facet in cell)

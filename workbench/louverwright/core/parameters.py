@@ -10,9 +10,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from functools import cached_property
 from typing import Any
 
 from .saying import say
+from .texts import LONGEST_LINE, LONGEST_NOTE, LONGEST_PATH
 
 LENGTH, ANGLE, COUNT, NUMBER = "length", "angle", "count", "number"
 CHOICE, SWITCH, TEXT, STOCK = "choice", "switch", "text", "stock"
@@ -28,8 +30,8 @@ class Parameter:
     """One row.
 
     ``default``, ``low`` and ``high`` are in mm or degrees; the limits are allowed
-    values themselves unless ``open_high`` is set.  ``auto`` says what 0 (or an empty
-    stock name) stands for, and is empty where 0 has no such meaning.  ``forms``
+    values themselves unless ``open_high`` is set; a text's ``high`` is its greatest number of
+    characters.  ``auto`` says what 0 (or an empty stock name) stands for, and is empty where 0 has no such meaning.  ``forms``
     are the forms of stock that fit; where a list names no usual stock for the use, that of the use ``like``
     serves.  ``scope`` tells parameters of the vent itself
     from those that only change the printed paper.
@@ -55,7 +57,7 @@ class Parameter:
         """The unit of the value inside the program."""
         return UNITS[self.kind]
 
-    @property
+    @cached_property
     def property_name(self) -> str:
         """The name as a FreeCAD property: RoofPitch for roof_pitch."""
         return "".join(word.capitalize() for word in self.name.split("_"))
@@ -80,6 +82,10 @@ def _count(name: str, group: str, default: int, doc: str, low: int, high: int, a
 
 def _choice(name: str, group: str, choices: tuple[str, ...], doc: str, **more: Any) -> Parameter:
     return Parameter(name, CHOICE, group, choices[0], doc, choices=choices, **more)
+
+
+def _text(name: str, group: str, default: str, doc: str, longest: int = LONGEST_NOTE) -> Parameter:
+    return Parameter(name, TEXT, group, default, doc, high=longest)
 
 
 def _stock(name: str, doc: str, *forms: str, like: str = "") -> Parameter:
@@ -145,9 +151,9 @@ _STOCK_ROWS: tuple[Parameter, ...] = (
 
 PARAMETERS: tuple[Parameter, ...] = (
     # ---- the job
-    Parameter("project", TEXT, JOB, "", "Name of the job, as it stands in the report's title block."),
-    Parameter("notes", TEXT, JOB, "", "Remarks of your own, printed on the report's first page."),
-    Parameter("survey_note", TEXT, ROOF, "", "How the pitch was measured, as it is to stand in the report."),
+    _text("project", JOB, "", "Name of the job, as it stands in the report's title block.", LONGEST_LINE),
+    _text("notes", JOB, "", "Remarks of your own, printed on the report's first page."),
+    _text("survey_note", ROOF, "", "How the pitch was measured, as it is to stand in the report."),
     # ---- the barn's roof
     _angle("pitch_left", ROOF, 33.69, "Pitch of the slope on your left when you look along the vent's +X axis, "
            "from the level.", 0.0, 75.0, open_high=True),
@@ -281,7 +287,7 @@ PARAMETERS: tuple[Parameter, ...] = (
     _length("opening_margin", AIR, 20.0, "Distance of the roof opening's edge from the inside of the legs.",
             0.0, 300.0),
     # ---- stock
-    Parameter("stock_list", TEXT, "Stock", "us", "Stock list: us, eu, or the path of a list of your own."),
+    _text("stock_list", "Stock", "us", "Stock list: us, eu, or the path of a list of your own.", LONGEST_PATH),
     *_STOCK_ROWS,
     # ---- stock as measured
     *(row for stock in _STOCK_ROWS for row in _measured(stock)),
@@ -292,6 +298,8 @@ PARAMETERS: tuple[Parameter, ...] = (
     Parameter("inch_fraction", COUNT, SHOP, 16, "Inches are rounded to one part in so many on the report.", 8, 64,
               scope=PAPER),
     _choice("paper_size", SHOP, ("A4", "Letter"), "Paper that the report is laid out for.", scope=PAPER),
+    Parameter("large_drawings", SWITCH, SHOP, False, "Shop drawings on the next larger paper: A3 for A4, Tabloid for Letter.",
+              scope=PAPER),
     _angle("saw_tilt", SHOP, 45.0, "How far your saw's blade tilts from upright.", 0.0, 60.0, scope=PAPER),
     _angle("saw_mitre", SHOP, 60.0, "How far your saw's gauge swings from square.", 0.0, 70.0, scope=PAPER),
     _angle("saw_compound", SHOP, 45.0, "Largest mitre at which your saw's blade still tilts fully; beyond it the tilt "
@@ -307,18 +315,27 @@ PARAMETERS: tuple[Parameter, ...] = (
               "of a scaffold.", 300.0, 5_000.0, scope=PAPER, auto="not given"),
     Parameter("wind_speed", NUMBER, SHOP, 0.0, "Design wind speed of the place in m/s, as the code there gives it "
               "(three-second gust).", 20.0, 90.0, scope=PAPER, auto="not given"),
+    Parameter("driver_length", LENGTH, SHOP, 280.0, "Length of your driver with its bit, along the screw.", 120.0, 600.0,
+              scope=PAPER),
+    Parameter("primer_coats", COUNT, SHOP, 1, "Coats of primer.", 0, 4, scope=PAPER),
+    Parameter("paint_coats", COUNT, SHOP, 2, "Coats of paint over the primer.", 0, 6, scope=PAPER),
+    Parameter("paint_coverage", NUMBER, SHOP, 10.0, "Square metres that a litre of primer or paint covers in one coat, as its "
+              "tin says.", 2.0, 20.0, scope=PAPER),
+    Parameter("course_exposure", LENGTH, SHOP, 0.0, "How much of each course of the barn's shingles or tiles shows, up the "
+              "slope; there is one step flashing for each.", 60.0, 600.0, scope=PAPER,
+              auto="sheet covering: side pans instead of steps"),
     Parameter("shortest_piece", LENGTH, SHOP, 200.0, "Shortest piece that you let your saw cut without a holder.",
               50.0, 600.0, scope=PAPER),
     Parameter("end_trim", LENGTH, SHOP, 10.0, "What you cut off each end of a new stick, with the saw cut, to have it sound "
               "and square.", 0.0, 300.0, scope=PAPER),
     Parameter("defect_allowance", NUMBER, SHOP, 0.0, "How much of a new stick you reckon lost to knots, wane and splits, in "
               "percent of its length.", 0.0, 40.0, scope=PAPER),
+    Parameter("prices", TEXT, SHOP, "", "What the yard asks, in one currency, as stock and price for a metre, a foot, a piece "
+              "or a length: 1x6: 0.95/ft; plywood 1/2: 38 each; 2x4: 8 ft = 4.20, 10 ft = 5.60. Gives a cost sheet; stock with "
+              "a price for every length is bought at the least cost.", high=LONGEST_NOTE, scope=PAPER),
     Parameter("shop_offcuts", TEXT, SHOP, "", "Offcuts that you have already, as stock and lengths: 2x4: 1200, 900; 1x6: 2 m. "
-              "A bare number is in mm.", scope=PAPER),
+              "A bare number is in mm.", high=LONGEST_NOTE, scope=PAPER),
     Parameter("shortest_offcut", LENGTH, SHOP, 300.0, "Shortest offcut that you keep.", 50.0, 3_000.0, scope=PAPER),
-    Parameter("prices", TEXT, SHOP, "", "What stock costs, for a length, per m or ft, or each: 2x4: 8 ft = 4.20; "
-              "1x6: 2.10 per m; plywood 1/2: 38. Where all lengths have a price, the cheapest are bought.", scope=PAPER),
-    Parameter("currency", TEXT, SHOP, "", "The money that prices are in, as it is to stand in the cost sheet.", scope=PAPER),
 )
 
 BY_NAME: dict[str, Parameter] = {p.name: p for p in PARAMETERS}

@@ -72,7 +72,9 @@ def field_words(field: str) -> str:
     """A wish's field as the user reads it: 'Own stock of B1 (Leg, gable side)'; '' for another field."""
     if not field.startswith("parts."):
         return ""
-    kind = BY_ID.get(field.removeprefix("parts.").removesuffix(f".{STOCK}"))
+    kind = BY_ID.get(field.removeprefix("parts.").removesuffix(f".{STOCK}").removesuffix(f".{NOTE}"))
     if kind is None:
         return say("Part")
+    if field.endswith(f".{NOTE}"):
+        return say("Note of {mark} ({name})", mark=kind.mark, name=spoken(kind.name))
     return say("Own stock of {mark} ({name})", mark=kind.mark, name=spoken(kind.name))

@@ -1,8 +1,8 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""What stock costs at the yard, as it is written down: '2x4: 8 ft = 4.20, 10 ft = 5.60; 1x6: 2.10 per m; plywood 1/2: 38'.
+"""What the yard asks, as a buyer writes it down: '2x4: 8 ft = 4.20, 10 ft = 5.60; 1x6: 0.95/ft; plywood 1/2: 38 each'.
 
-Prices belong to a job and not to the stock list: they change from week to week and change no vent.  Inside they are whole
-hundredths of whatever money it is.
+In any one currency.  Prices belong to a job, not to a stock list: the same wood costs something else next week, and no
+vent is another one for it.  Inside they are whole hundredths.
 """
 
 from __future__ import annotations
@@ -15,12 +15,14 @@ from types import MappingProxyType
 from .saying import Text, say
 from .units import ReadError, parse_length
 
+#: Millimetres in the lengths that prices are asked for; a price each is for a whole sheet or stick.
+PER = {"/m": 1000.0, "/ft": 304.8}
+EACH = "each"
 #: Hundredths in one of the currency; a price above this many of it is a slip of the pen.
-HUNDREDTHS, MOST = 100, 100_000.0
+HUNDREDTHS, DEAREST = 100, 100_000.0
 #: Lengths (mm) this near to each other are one.
 _NEAR = 0.5
-_FORM = re.compile(r"(?:(?P<length>[^=]+)=)?\s*(?P<price>[^\s=/]+)(?:\s*(?:per|/)\s*(?P<unit>m|ft))?\s*")
-_UNITS = {"m": 1000.0, "ft": 304.8}
+_ITEM = re.compile(r"(?:([^=]+)=\s*)?([0-9]+(?:\.[0-9]+)?)\s*(/m|/ft|each)?")
 
 
 class PriceError(ValueError):
@@ -33,73 +35,62 @@ class PriceError(ValueError):
 
 @dataclass(frozen=True)
 class Price:
-    """One stock's price: by the length sold (mm → hundredths), for a millimetre, or for each piece whatever its length."""
+    """One stock's price: of single lengths (mm → hundredths), and of all others for so many mm, or for a piece where ``per``
+    is 0; ``amount`` is in the currency, None where only single lengths have a price."""
 
     by_length: Mapping[float, int] = field(default_factory=dict)
-    by_mm: float | None = None
-    each: int | None = None
+    amount: float | None = None
+    per: float = 0.0
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "by_length", MappingProxyType(dict(self.by_length)))
 
     def of(self, length: float) -> int | None:
-        """What one of this length (mm) costs, in hundredths; None where that is not told."""
+        """What one of a length (mm) costs in hundredths; None where that is not told."""
         for told, price in self.by_length.items():
             if abs(told - length) < _NEAR:
                 return price
-        return round(length * self.by_mm) if self.by_mm is not None else self.each
+        if self.amount is None:
+            return None
+        return round(HUNDREDTHS * self.amount * (length / self.per if self.per else 1.0))
 
 
 def read_prices(text: str) -> dict[str, Price]:
-    """The prices by the name of the stock.  Raises PriceError."""
+    """The price of each stock by its name.  Raises PriceError."""
     found: dict[str, Price] = {}
     for entry in filter(None, (each.strip() for each in text.split(";"))):
-        name, colon, told = entry.partition(":")
+        name, colon, told = entry.rpartition(":")
         if not colon or not name.strip() or not told.strip():
-            raise PriceError(_quoted(entry), say("it is not a stock with its price"), _how())
+            raise PriceError(_quoted(entry), say("it is not a stock with its price"),
+                             say("Give the stock, a colon and the price: 2x4: 2.10/m; plywood 1/2: 38 each."))
         if name.strip() in found:
-            raise PriceError(_quoted(name.strip()), say("it has prices in two places"), say("Give each stock once."))
-        found[name.strip()] = _price(re.split(r",\s+", told.strip()))
+            raise PriceError(_quoted(name.strip()), say("it has two prices"), say("Leave one of them."))
+        found[name.strip()] = _price(told)
     return found
 
 
-def _price(items: list[str]) -> Price:
+def _price(told: str) -> Price:
+    """A stock's prices, apart by commas with a space behind."""
     by_length: dict[float, int] = {}
-    by_mm: float | None = None
-    each: int | None = None
-    for item in items:
-        form = _FORM.fullmatch(item.strip())
-        if not form:
-            raise PriceError(_quoted(item), say("it is not a price"), _how())
-        money = _money(form["price"])
-        if form["length"] and form["unit"]:
-            raise PriceError(_quoted(item), say("it is a price for a length and per length at once"), _how())
-        if form["length"]:
-            by_length[_length(form["length"].strip())] = round(money * HUNDREDTHS)
-        elif form["unit"]:
-            by_mm = money * HUNDREDTHS / _UNITS[form["unit"]]
+    amount, per = None, 0.0
+    for item in (each.strip() for each in re.split(r",\s", told.strip())):
+        form = _ITEM.fullmatch(item)
+        money = float(form[2]) if form else DEAREST + 1.0
+        if form is None or bool(form[1]) == bool(form[3]) or money > DEAREST:
+            raise PriceError(_quoted(item), say("it is not a price"), say(
+                "Give a number, with a point for decimals, and what it is for: /m, /ft or each, or a length: 8 ft = 4.20."))
+        length = _length(form[1].strip()) if form[1] else 0.0
+        if (amount is not None and form[3]) or length in by_length:
+            raise PriceError(_quoted(item), say("it has two prices"), say("Leave one of them."))
+        if form[1]:
+            by_length[length] = round(money * HUNDREDTHS)
         else:
-            each = round(money * HUNDREDTHS)
-    return Price(by_length, by_mm, each)
-
-
-def _how() -> Text:
-    return say("Write 2x4: 8 ft = 4.20, 10 ft = 5.60; 1x6: 2.10 per m; plywood 1/2: 38.")
+            amount, per = money, PER.get(form[3], 0.0)
+    return Price(by_length, amount, per)
 
 
 def _quoted(text: str) -> Text:
     return say("“{name}”", name=text[:40])
-
-
-def _money(text: str) -> float:
-    """A price above 0; a comma might be a decimal mark or part two prices, and is refused."""
-    if "," in text:
-        raise PriceError(_quoted(text), say("it can be read in two ways"), say(
-            "Set a space behind the comma between prices, and write decimals with a point."))
-    if not re.fullmatch(r"[0-9]+(\.[0-9]+)?", text) or not 0.01 <= float(text) <= MOST:
-        raise PriceError(_quoted(text), say("it is not a price"),
-                         say("Give a number above 0 and at most {most:g}, without the currency's sign.", most=MOST))
-    return float(text)
 
 
 def _length(text: str) -> float:

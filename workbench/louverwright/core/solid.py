@@ -58,7 +58,8 @@ def clip(cell: Cell, plane: Plane, name: str) -> Cell | None:
 
     Returns the cell itself when nothing is cut and None when nothing is left.
     """
-    heights = {p: plane.height(p) for facet in cell for p in facet.points}
+    (nx, ny, nz), offset = plane.normal, plane.offset
+    heights = {p: nx * p[0] + ny * p[1] + nz * p[2] - offset for facet in cell for p in facet.points}
     if max(heights.values()) <= COINCIDENT:
         return cell
     if min(heights.values()) >= -COINCIDENT:
@@ -67,33 +68,43 @@ def clip(cell: Cell, plane: Plane, name: str) -> Cell | None:
     kept: list[Facet] = []
     rim: dict[Vec, None] = {}
     for facet in cell:
-        points = _clip_polygon(facet.points, heights, crossings)
-        if len(points) < 3:
+        levels = [heights[p] for p in facet.points]
+        if min(levels) > COINCIDENT:
             continue
-        kept.append(Facet(facet.plane, facet.name, points))
-        rim.update((p, None) for p in points if abs(heights.get(p, 0.0)) <= COINCIDENT)
+        if max(levels) > COINCIDENT:
+            points = _clip_polygon(facet.points, levels, crossings)
+            if len(points) < 3:
+                continue
+            facet = Facet(facet.plane, facet.name, points)
+        kept.append(facet)
+        for p in facet.points:
+            if abs(heights.get(p, 0.0)) <= COINCIDENT:
+                rim[p] = None
     cap = _around(list(rim), plane.normal)
     if len(cap) >= 3:
         kept.append(Facet(plane, name, cap))
     return tuple(kept)
 
 
-def _clip_polygon(
-    points: tuple[Vec, ...], heights: dict[Vec, float], crossings: dict[tuple[Vec, Vec], Vec]
-) -> tuple[Vec, ...]:
-    """A convex polygon's kept part; crossings are shared, so that neighbours get the very same corner."""
+def _clip_polygon(points: tuple[Vec, ...], levels: list[float],
+                  crossings: dict[tuple[Vec, Vec], Vec]) -> tuple[Vec, ...]:
+    """A convex polygon's kept part; crossings are shared, so that neighbours get the very same corner.
+
+    ``levels`` holds the height of each of ``points`` over the plane (mm).
+    """
     out: list[Vec] = []
-    for i, a in enumerate(points):
-        b = points[(i + 1) % len(points)]
-        ha, hb = heights[a], heights[b]
-        if ha <= COINCIDENT:
-            out.append(a)
+    a, ha = points[-1], levels[-1]
+    for b, hb in zip(points, levels, strict=True):
         if (ha < -COINCIDENT and hb > COINCIDENT) or (ha > COINCIDENT and hb < -COINCIDENT):
-            low, high = (a, b) if a < b else (b, a)
-            if (low, high) not in crossings:
-                share = heights[low] / (heights[low] - heights[high])
-                crossings[low, high] = add(low, scale(sub(high, low), share))
-            out.append(crossings[low, high])
+            low, high, h, k = (a, b, ha, hb) if a < b else (b, a, hb, ha)
+            corner = crossings.get((low, high))
+            if corner is None:
+                share = h / (h - k)
+                corner = crossings[low, high] = add(low, scale(sub(high, low), share))
+            out.append(corner)
+        if hb <= COINCIDENT:
+            out.append(b)
+        a, ha = b, hb
     return tuple(dict.fromkeys(out))
 
 
@@ -101,7 +112,8 @@ def _around(points: list[Vec], normal: Vec) -> tuple[Vec, ...]:
     """Points of a convex plane polygon put in order, anticlockwise about ``normal``."""
     distinct: list[Vec] = []
     for p in points:
-        if all(max(abs(p[i] - q[i]) for i in range(3)) > COINCIDENT for q in distinct):
+        if not any(abs(p[0] - q[0]) <= COINCIDENT and abs(p[1] - q[1]) <= COINCIDENT and abs(p[2] - q[2]) <= COINCIDENT
+                   for q in distinct):
             distinct.append(p)
     if len(distinct) < 3:
         return ()
@@ -178,7 +190,8 @@ def needed_planes(solid: Solid, waste: Sequence[Plane]) -> tuple[Plane, ...]:
 
 def _reaches(cell: Cell | None, plane: Plane) -> bool:
     """True when some of the cell lies on the kept side of the plane."""
-    return cell is not None and any(plane.height(p) < -COINCIDENT for f in cell for p in f.points)
+    (nx, ny, nz), below = plane.normal, plane.offset - COINCIDENT
+    return cell is not None and any(nx * p[0] + ny * p[1] + nz * p[2] < below for f in cell for p in f.points)
 
 
 def corners(solid: Solid) -> list[Vec]:

@@ -6,6 +6,7 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from functools import cached_property
 from types import MappingProxyType
 from typing import Any, Literal
 
@@ -25,16 +26,17 @@ from .parameters import (
     Parameter,
     defaults,
 )
-from .part_wish import NO_WISH, NO_WISHES, PartWish, Wishes, field_words, found_in, measured_alike
+from .part_wish import NO_WISH, NO_WISHES, NOTE, PartWish, Wishes, field_of, field_words, found_in, measured_alike
 from .saying import Text, joined, say
 from .stock import Stock, StockList, measured_stock, same_section
+from .texts import ENDLESS, LONGEST_NOTE, brief, unfit
 from .units import LengthStyle, format_angle, format_length
 
 _PLAIN = LengthStyle("mm", 0.1)
 #: Tenths of a millimetre that are noise of floats, not length.
 _ROUNDING = 1e-6
-#: A number beyond this is no measure of anything, and may be too large for a float.
-_ENDLESS = 1e15
+#: The field of a finding about a vent's revision, which is no parameter.
+REVISION = "revision"
 #: Parameters that lengths are rounded by on paper, with how they are written, the limit and the cure.
 _STEPS: dict[str, tuple[Literal["mm", "in"], str, str]] = {
     "millimetre_step": ("mm", say("it can have three decimals at most"), say("Set it to 0.1, 0.5 or 1.")),
@@ -59,7 +61,8 @@ class Finding:
     @property
     def sentence(self) -> Text:
         """The finding as the user reads it."""
-        where = say(BY_NAME[self.field].label.capitalize()) if self.field in BY_NAME else field_words(self.field) or self.field
+        where = say(BY_NAME[self.field].label.capitalize()) if self.field in BY_NAME else field_words(self.field)
+        where = where or (say("Revision") if self.field == REVISION else self.field)
         if not self.cure:
             return say("{where}: {limit}", where=where, limit=self.limit)
         if not self.value:
@@ -69,7 +72,8 @@ class Finding:
     @property
     def key(self) -> str:
         """Where a scenario file says it: 'parameters.width', 'parts.base.leg.gable.stock'; '' for no one place."""
-        return self.field if not self.field or field_words(self.field) else f"parameters.{self.field}"
+        plain = not self.field or self.field == REVISION or bool(field_words(self.field))
+        return self.field if plain else f"parameters.{self.field}"
 
 
 class SpecError(ValueError):
@@ -97,6 +101,11 @@ class Spec:
             raise AttributeError(name) from None
 
     def __hash__(self) -> int:
+        return self._hash
+
+    @cached_property
+    def _hash(self) -> int:
+        """Worked out once: layouts, sizes and figures are looked up by their spec."""
         return hash(tuple(sorted((k, repr(v)) for k, v in (*self.values.items(), *self.parts.items()))))
 
     def wish(self, kind: Kind) -> PartWish:
@@ -153,7 +162,7 @@ def make_spec(values: Mapping[str, Any], stock: StockList, parts: Wishes = NO_WI
     Raises SpecError with every value that is of the wrong kind or out of its limits, every unknown
     name, and every stock that the list does not have.  What goes together is checked by ``checks``.
     """
-    findings = [Finding("unknown", name, "", say("“{name}” is not a parameter", name=name),
+    findings = [Finding("unknown", name, "", say("“{name}” is not a parameter", name=brief(name)),
                         say("See the list of parameters."))
                 for name in values if name not in BY_NAME]
     full = {**defaults(), **{name: value for name, value in values.items() if name in BY_NAME}}
@@ -164,6 +173,8 @@ def make_spec(values: Mapping[str, Any], stock: StockList, parts: Wishes = NO_WI
             findings.append(wrong)
         elif row.kind != STOCK:
             chosen[row.name] = full[row.name]
+    notes = (text_finding(field_of(kind, NOTE), wish.note, LONGEST_NOTE) for kind, wish in parts.items())
+    findings += [wrong for wrong in notes if wrong]
     if findings:
         raise SpecError(tuple(findings))
     return as_measured(chosen, found_in(parts, stock.items))
@@ -180,7 +191,7 @@ def _stock(row: Parameter, name: Any, stock: StockList, chosen: dict[str, Any]) 
     wanted = name or stock.usual.get(row.name) or stock.usual.get(row.like, "")
     item: Stock | None = wanted if isinstance(wanted, Stock) else next((i for i in stock.items if i.name == wanted), None)
     if item is None:
-        return Finding("no stock", row.name, say("“{name}”", name=wanted),
+        return Finding("no stock", row.name, say("“{name}”", name=brief(wanted)),
                        say("the stock list “{name}” has no such item", name=stock.name), _choose(row, stock))
     if item.form not in row.forms:
         return Finding("wrong form", row.name, say("“{name}”", name=wanted),
@@ -199,22 +210,29 @@ def plain_finding(row: Parameter, value: Any) -> Finding | None:
     if row.kind in (LENGTH, ANGLE, NUMBER, COUNT):
         return _number(row, value)
     if row.kind == CHOICE and value not in row.choices:
-        return Finding("choice", row.name, say("“{name}”", name=value),
+        return Finding("choice", row.name, say("“{name}”", name=brief(value)),
                        say("it must be one of {choices}", choices=", ".join(row.choices)),
                        say("Choose {choice}.", choice=row.choices[0]))
     if row.kind == SWITCH and not isinstance(value, bool):
-        return Finding("switch", row.name, say("“{name}”", name=value), say("it must be yes or no"), say("Write yes or no."))
-    if row.kind == TEXT and not isinstance(value, str):
-        return Finding("text", row.name, f"{value!r}", say("it must be text"), say("Put it in quotes."))
-    return None
+        return Finding("switch", row.name, say("“{name}”", name=brief(value)), say("it must be yes or no"),
+                       say("Write yes or no."))
+    return text_finding(row.name, value, int(row.high or LONGEST_NOTE)) if row.kind == TEXT else None
+
+
+def text_finding(field: str, value: Any, longest: int) -> Finding | None:
+    """The finding for a value that is no text, or one that cannot be printed or is longer than so many characters."""
+    if not isinstance(value, str):
+        return Finding("text", field, brief(value), say("it must be text"), say("Put it in quotes."))
+    fault = unfit(value, longest)
+    return Finding("text", field, "", *fault) if fault else None
 
 
 def _number(row: Parameter, value: Any) -> Finding | None:
     whole = row.kind == COUNT
-    good = isinstance(value, (int, float)) and not isinstance(value, bool) and -_ENDLESS < value < _ENDLESS
+    good = isinstance(value, (int, float)) and not isinstance(value, bool) and -ENDLESS < value < ENDLESS
     if not good or (whole and value != int(value)):
         kind = say("a whole number") if whole else say("a number")
-        return Finding("not a number", row.name, say("“{name}”", name=str(value)[:40]), say("it must be {kind}", kind=kind),
+        return Finding("not a number", row.name, say("“{name}”", name=brief(value)), say("it must be {kind}", kind=kind),
                        say("Write a number."))
     if row.auto and value == 0:
         return None

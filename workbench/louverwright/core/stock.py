@@ -13,6 +13,7 @@ from typing import Any
 from .parameters import BY_NAME, MOISTURE, PARAMETERS, THICKNESS, WIDTH, measured_name
 from .parameters import STOCK as STOCK_KIND
 from .saying import joined, say
+from .texts import LONGEST_LINE, LONGEST_NOTE, brief, unfit
 from .units import ReadError, parse_length
 
 FORMS = ("dimension", "board", "post", "sheet", "mesh")
@@ -32,8 +33,10 @@ ITEM_KEYS = (*NEEDED_KEYS, "moisture", "material", "source")
 LIGHTEST, HEAVIEST = 50.0, 9000.0
 #: Moisture (percent of the dry weight) that a density counts for where the list does not say it, and the most that is read.
 USUAL_MOISTURE, WETTEST = 12.0, 40.0
-#: No stock is sold longer than this (mm).
-LONGEST = 100_000.0
+#: No stock is sold longer than this, or shorter (mm).
+SHORTEST, LONGEST = 100.0, 100_000.0
+#: No list has more items than this, no item is sold in more lengths.
+MOST_ITEMS, MOST_LENGTHS = 2_000, 100
 
 _Findings = list[tuple[str, str]]
 
@@ -121,9 +124,12 @@ def read_stock_list(data: Any) -> StockList:
     """
     if not isinstance(data, Mapping) or not isinstance(data.get("items"), list):
         raise StockListError([("items", say("A stock list is an object with a list of items. See the shipped lists."))])
+    if len(data["items"]) > MOST_ITEMS:
+        raise StockListError([("items", say("The list has {count} items, and at most {most} are read. Leave out what you do "
+                                            "not use.", count=len(data["items"]), most=MOST_ITEMS))])
     findings = [*_unknown("", data, LIST_KEYS), *_texts("", data, ("name", "title"))]
     if data.get("base", BASES[0]) not in BASES:
-        findings.append(("base", say("“{name}” is not a shipped list; known are {bases}.", name=data["base"],
+        findings.append(("base", say("“{name}” is not a shipped list; known are {bases}.", name=brief(data["base"]),
                                      bases=", ".join(BASES))))
     items = tuple(item for i, each in enumerate(data["items"]) if (item := _item(f"items[{i}]", each, findings)))
     findings += [("items", say("“{name}” stands {times} times in the list. Give each item a name of its own.", name=name,
@@ -146,7 +152,7 @@ def merged(base: StockList, own: StockList) -> StockList:
     usual = {**base.usual, **own.usual}
     known = {item.name for item in items}
     findings: _Findings = [
-        (f"usual.{use}", say("“{name}” is in neither list. Add it to the items or name another.", name=name))
+        (f"usual.{use}", say("“{name}” is in neither list. Add it to the items or name another.", name=brief(name)))
         for use, name in usual.items() if name not in known]
     findings += _usual_findings(usual, items)
     if findings:
@@ -162,9 +168,10 @@ def _usual_findings(usual: Any, items: tuple[Stock, ...]) -> _Findings:
     findings: _Findings = []
     for use, name in usual.items():
         if use not in USES:
-            findings.append((f"usual.{use}", say("“{use}” is not a use; known are {uses}.", use=use, uses=", ".join(USES))))
+            findings.append((f"usual.{brief(use)}", say("“{use}” is not a use; known are {uses}.", use=brief(use),
+                                                        uses=", ".join(USES))))
         elif not isinstance(name, str) or not name.strip():
-            findings.append((f"usual.{use}", say("“{name}” is not the name of an item. Write it as text.", name=name)))
+            findings.append((f"usual.{use}", say("“{name}” is not the name of an item. Write it as text.", name=brief(name))))
         elif name in forms and forms[name] not in BY_NAME[use].forms:
             findings.append((f"usual.{use}", say("“{name}” is a {form}, and the use needs a {forms}. Name another item.",
                                                  name=name, form=say(forms[name]),
@@ -179,7 +186,8 @@ def _item(where: str, data: Any, findings: _Findings) -> Stock | None:
         return None
     found = [*_unknown(f"{where}.", data, ITEM_KEYS), *_texts(f"{where}.", data, ("name", "material", "source")),
              *((f"{where}.{key}", say("An item needs a {key}.", key=key)) for key in NEEDED_KEYS if key not in data)]
-    sizes = {key: _length(f"{where}.{key}", data[key], found) for key in ("thickness", "width") if key in data}
+    sizes = {key: _length(f"{where}.{key}", data[key], found, size_limits(key, data.get("form")))
+             for key in (THICKNESS, WIDTH) if key in data}
     lengths = _lengths(f"{where}.lengths", data["lengths"], found) if "lengths" in data else ()
     found += _plain_findings(where, data)
     if not found and sizes["thickness"] > sizes["width"]:
@@ -197,25 +205,32 @@ def _plain_findings(where: str, data: Mapping[str, Any]) -> Iterator[tuple[str, 
     if isinstance(data.get("name"), str) and not data["name"].strip():
         yield f"{where}.name", say("The name is empty. Give the item a name.")
     if "form" in data and data["form"] not in FORMS:
-        yield f"{where}.form", say("“{form}” is not a form; known are {forms}.", form=data["form"], forms=", ".join(FORMS))
+        yield f"{where}.form", say("“{form}” is not a form; known are {forms}.", form=brief(data["form"]),
+                                   forms=", ".join(FORMS))
     density = data.get("density", LIGHTEST)
     if not _number(density) or not LIGHTEST <= density <= HEAVIEST:
         yield f"{where}.density", say("A density of “{density}” is not between {lightest:g} and {heaviest:g} kg/m³. Give "
-                                      "it as a number.", density=density, lightest=LIGHTEST, heaviest=HEAVIEST)
+                                      "it as a number.", density=brief(density), lightest=LIGHTEST, heaviest=HEAVIEST)
     moisture = data.get("moisture", USUAL_MOISTURE)
     if not _number(moisture) or not 0.0 <= moisture <= WETTEST:
         yield f"{where}.moisture", say("A moisture of “{moisture}” is not between 0 and {wettest:g} % of the dry weight. "
-                                       "Give it as a number.", moisture=moisture, wettest=WETTEST)
+                                       "Give it as a number.", moisture=brief(moisture), wettest=WETTEST)
 
 
 def _unknown(prefix: str, data: Mapping[str, Any], known: tuple[str, ...]) -> _Findings:
-    return [(f"{prefix}{key}", say("“{key}” is not a key here; known are {known}.", key=key, known=", ".join(known)))
+    return [(f"{prefix}{brief(key)}", say("“{key}” is not a key here; known are {known}.", key=brief(key),
+                                          known=", ".join(known)))
             for key in data if key not in known]
 
 
 def _texts(prefix: str, data: Mapping[str, Any], keys: tuple[str, ...]) -> _Findings:
-    return [(f"{prefix}{key}", say("“{value}” is not text. Put it in quotes.", value=data[key]))
-            for key in keys if key in data and not isinstance(data[key], str)]
+    found: _Findings = []
+    for key in (key for key in keys if key in data):
+        if not isinstance(data[key], str):
+            found.append((f"{prefix}{key}", say("“{value}” is not text. Put it in quotes.", value=brief(data[key]))))
+        elif fault := unfit(data[key], LONGEST_NOTE if key == "source" else LONGEST_LINE):
+            found.append((f"{prefix}{key}", say("This cannot be printed: {limit}. {cure}", limit=fault[0], cure=fault[1])))
+    return found
 
 
 def _number(value: Any) -> bool:
@@ -228,10 +243,21 @@ def _lengths(where: str, listed: Any, findings: _Findings) -> tuple[float, ...]:
     if not isinstance(listed, list) or not listed:
         findings.append((where, say("It must be a list with at least one length that the item is sold in.")))
         return ()
+    if len(listed) > MOST_LENGTHS:
+        findings.append((where, say("It has {count} lengths, and at most {most} are read. Leave out what you do not use.",
+                                    count=len(listed), most=MOST_LENGTHS)))
+        return ()
     return tuple(sorted({_length(f"{where}[{i}]", each, findings) for i, each in enumerate(listed)}))
 
 
-def _length(where: str, value: Any, findings: _Findings) -> float:
+def size_limits(what: str, form: Any) -> tuple[float, float]:
+    """The least and the greatest thickness or width (mm) of a form: the same that may be measured on it."""
+    row = BY_NAME[measured_name("screen_stock" if form == "mesh" and what == THICKNESS else "frame_stock", what)]
+    assert row.low is not None and row.high is not None
+    return row.low, row.high
+
+
+def _length(where: str, value: Any, findings: _Findings, limits: tuple[float, float] = (SHORTEST, LONGEST)) -> float:
     """A length in mm from a number or a text with its unit; 0 with a finding."""
     try:
         mm = float(value) if _number(value) else parse_length(value) if isinstance(value, str) else math.nan
@@ -239,8 +265,9 @@ def _length(where: str, value: Any, findings: _Findings) -> float:
         findings.append((where, error.args[0]))
         return 0.0
     if math.isnan(mm):
-        findings.append((where, say("“{value}” is not a length. Write millimetres, or a text with its unit.", value=value)))
-    elif not 0.0 < mm <= LONGEST:
-        findings.append((where, say("{mm:g} mm is not a size that is sold. Give a length above 0 mm and at most "
-                                    "{longest:g} mm.", mm=mm, longest=LONGEST)))
+        findings.append((where, say("“{value}” is not a length. Write millimetres, or a text with its unit.",
+                                    value=brief(value))))
+    elif not limits[0] <= mm <= limits[1]:
+        findings.append((where, say("{mm:g} mm is not a size that is sold. Give at least {least:g} mm and at most "
+                                    "{most:g} mm.", mm=mm, least=limits[0], most=limits[1])))
     return mm

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from .saying import joined, say
+from .texts import brief
 from .units import ReadError, format_angle, format_pitch, parse_angle, parse_length
 
 #: A pitch of this many degrees or more is no roof to stand a vent on.
@@ -197,7 +198,7 @@ def survey_from_mapping(mapping: Mapping[str, Any], unit: str = "mm") -> Survey:
 
     Raises SurveyError with every finding.
     """
-    findings = [(key, say("“{key}” is not a reading; known are {keys}.", key=key, keys=", ".join(_KEYS)))
+    findings = [(key, say("“{key}” is not a reading; known are {keys}.", key=brief(key), keys=", ".join(_KEYS)))
                 for key in mapping if key not in _KEYS]
     tape = any(key in mapping for key in _LENGTHS)
     values: dict[str, float] = {}
@@ -217,7 +218,7 @@ def _reading(value: Any, size: float, reader: Callable[[str], float]) -> float:
     if isinstance(value, str):
         return reader(value)
     if isinstance(value, bool) or not isinstance(value, (int, float)) or not -1e9 < value < 1e9:
-        raise ReadError(say("“{value}” is not a reading. Write a number, or a text with its unit.", value=str(value)[:20]))
+        raise ReadError(say("“{value}” is not a reading. Write a number, or a text with its unit.", value=brief(value, 20)))
     return value * size
 
 

@@ -21,6 +21,7 @@ import unicodedata
 from fractions import Fraction
 
 from .saying import say
+from .texts import brief
 
 LONGEST_TEXT = 60
 
@@ -73,7 +74,8 @@ class ReadError(ValueError):
 
 
 def _refuse(text: str, what: str, why: str) -> ReadError:
-    return ReadError(say("“{text}” is not {what} that can be read: {why}.", text=text, what=what, why=why))
+    return ReadError(say("“{text}” is not {what} that can be read: {why}.", text=brief(text, LONGEST_TEXT), what=what,
+                         why=why))
 
 
 def _clean(text: str, what: str) -> tuple[int, str]:
@@ -81,7 +83,7 @@ def _clean(text: str, what: str) -> tuple[int, str]:
     if not isinstance(text, str) or not text.strip():
         raise ReadError(say("Nothing is written where {what} is needed: write {what}.", what=what))
     if len(text) > LONGEST_TEXT:
-        raise _refuse(text[:20] + "…", what, say("it is {count} characters long and at most {most} are read",
+        raise _refuse(brief(text, 20), what, say("it is {count} characters long and at most {most} are read",
                                                  count=len(text), most=LONGEST_TEXT))
     spread = "".join(
         " " + unicodedata.normalize("NFKC", c) if unicodedata.decomposition(c).startswith("<fraction>") else c

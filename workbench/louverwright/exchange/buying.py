@@ -8,7 +8,7 @@ from pathlib import Path
 from ..report.buying import buying_csv, buying_list
 from ..report.html import to_html
 from ..report.job import Job
-from .papers import write_whole
+from .papers import write_together
 from .pdf import write_pdf
 
 
@@ -18,9 +18,7 @@ def write_buying(job: Job, folder: Path) -> list[Path]:
     Raises OSError where the folder cannot be written, PdfError where Qt is missing.
     """
     report, paper = buying_list(job), job.spec.paper_size
-    folder.mkdir(parents=True, exist_ok=True)
-    return [
-        write_whole(folder / "buying.html", lambda path: path.write_text(to_html(report, paper), encoding="utf-8")),
-        write_whole(folder / "buying.pdf", lambda path: write_pdf(report, path, paper)),
-        write_whole(folder / "buying.csv", lambda path: path.write_bytes(buying_csv(job).encode("utf-8"))),
-    ]
+    return write_together(folder, {
+        "buying.html": lambda path: path.write_text(to_html(report, paper), encoding="utf-8"),
+        "buying.pdf": lambda path: write_pdf(report, path, paper),
+        "buying.csv": lambda path: path.write_bytes(buying_csv(job).encode("utf-8"))})

@@ -3,7 +3,6 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import replace
 from pathlib import Path
@@ -11,20 +10,31 @@ from typing import Any
 
 from .. import __version__
 from ..core.checks import checked_spec
-from ..core.parameters import BY_NAME
+from ..core.parameters import BY_NAME, THICKNESS, WIDTH
 from ..core.parameters import STOCK as STOCK_KIND
 from ..core.part_wish import STOCK, Wishes
 from ..core.saying import say
 from ..core.spec import SpecError
-from ..core.stock import FORMS, Stock, StockList, StockListError
+from ..core.stock import (
+    FORMS,
+    HEAVIEST,
+    LONGEST,
+    SHORTEST,
+    WETTEST,
+    Stock,
+    StockList,
+    StockListError,
+    size_limits,
+)
+from ..core.texts import LONGEST_LINE, LONGEST_NOTE, LONGEST_REVISION, brief, unfit
 from ..places import SHIPPED, stock_list
 from ..report.compare import comparison_report, to_compare_json
 from ..report.compare_words import Pair
 from ..report.html import to_html
 from ..report.job import Job
 from ..report.json_file import FORMAT, FORMAT_VERSION, cuts_record
-from .papers import job_from_values, write_whole
-from .scenario import ScenarioError, scenario_from, wishes_from
+from .papers import job_from_values, write_together
+from .scenario import ScenarioError, parsed, scenario_from, wishes_from
 
 #: File name → what it holds, in the order of writing.
 PAPERS = {"compare.html": "the comparison for a browser", "compare.json": "its exact numbers"}
@@ -39,24 +49,15 @@ def read_state(path: Path) -> Job:
 
     Raises ScenarioError with every finding, each under the file's name.
     """
-    return _job(path, _json(path))
+    return _job(path, parsed(path))
 
 
 def read_report(path: Path) -> Job:
     """The job of a cuts.json alone; a scenario is refused.  Raises ScenarioError as ``read_state`` does."""
-    data = _json(path)
+    data = parsed(path)
     if not isinstance(data, Mapping) or "format" not in data:
         raise ScenarioError([(path.name, say("It holds no exact numbers of a report. Choose a cuts.json."))])
     return _job(path, data)
-
-
-def _json(path: Path) -> Any:
-    try:
-        return json.loads(path.read_text(encoding="utf-8-sig"))
-    except OSError as error:
-        raise ScenarioError([(path.name, say("The file cannot be read: {error}.", error=error.strerror or error))]) from error
-    except (ValueError, RecursionError) as error:
-        raise ScenarioError([(path.name, say("It is not JSON: {error}.", error=error))]) from error
 
 
 def _job(path: Path, data: Any) -> Job:
@@ -85,15 +86,26 @@ def job_from_record(record: Mapping[str, Any]) -> Job:
     given = record.get("parameters")
     if not isinstance(given, Mapping):
         raise ScenarioError([("parameters", say("It must be an object of names and values."))])
-    unknown = [(f"parameters.{name}", say("It is not a parameter of this version."))
+    unknown = [(f"parameters.{brief(name)}", say("It is not a parameter of this version."))
                for name in given if name not in BY_NAME]
     values, stock = _values_and_stock(given, unknown)
     parts = _wishes(record.get("part_wishes", {}), unknown)
     if unknown:
         raise ScenarioError(unknown)
-    job = Job(checked_spec(values, stock, parts), str(record.get("date", "")), str(record.get("revision", "1")), __version__)
+    job = Job(checked_spec(values, stock, parts), _line(record, "date", LONGEST_LINE),
+              _line(record, "revision", LONGEST_REVISION), __version__)
     _require_same(record, job)
     return job
+
+
+def _line(record: Mapping[str, Any], key: str, longest: int) -> str:
+    """A text of the file.  Raises ScenarioError for one that cannot be printed."""
+    text = record.get(key, "")
+    other = say("it is no text"), say("Choose the report as it was written.")
+    fault = unfit(text, longest) if isinstance(text, str) else other
+    if fault:
+        raise ScenarioError([(key, say("This cannot be printed: {limit}. {cure}", limit=fault[0], cure=fault[1]))])
+    return str(text)
 
 
 def _values_and_stock(given: Mapping[str, Any], findings: list[tuple[str, str]]) -> tuple[dict[str, Any], StockList]:
@@ -128,13 +140,20 @@ def _wishes(given: Any, findings: list[tuple[str, str]]) -> Wishes:
 def _stock(given: Any) -> Stock | None:
     try:
         item = Stock(**{**given, "lengths": tuple(map(float, given["lengths"]))})
-        numbers = (item.thickness, item.width, item.density, *item.lengths)
-        good = (item.form in FORMS and isinstance(item.name, str) and isinstance(item.material, str)
-                and all(isinstance(each, (int, float)) and each > 0.0 for each in numbers)
-                and isinstance(item.moisture, (int, float)) and item.moisture >= 0.0)
-    except (TypeError, ValueError, KeyError):
+        thin, thick = size_limits(THICKNESS, item.form)
+        narrow, wide = size_limits(WIDTH, item.form)
+        good = (item.form in FORMS and isinstance(item.name, str) and isinstance(item.material, str) and bool(item.lengths)
+                and _within(item.thickness, thin, thick) and _within(item.width, narrow, wide)
+                and _within(item.density, 1.0, 2.0 * HEAVIEST) and _within(item.moisture, 0.0, WETTEST)
+                and all(_within(each, SHORTEST, LONGEST) for each in item.lengths)
+                and unfit(item.name + item.material, LONGEST_NOTE) is None)
+    except (TypeError, ValueError, KeyError, OverflowError):
         return None
     return item if good else None
+
+
+def _within(value: Any, least: float, most: float) -> bool:
+    return isinstance(value, (int, float)) and not isinstance(value, bool) and least <= value <= most
 
 
 def _require_same(record: Mapping[str, Any], job: Job) -> None:
@@ -143,7 +162,7 @@ def _require_same(record: Mapping[str, Any], job: Job) -> None:
         raise ScenarioError([("fingerprint", say("The file says {told}, and its parameters make model {fingerprint}: "
                                                  "they were changed after the report was written, or another version of "
                                                  "Louverwright wrote it. Choose the report as it was written.",
-                                                 told=record.get("fingerprint"), fingerprint=job.fingerprint))])
+                                                 told=brief(record.get("fingerprint")), fingerprint=job.fingerprint))])
     made = {part["mark"]: _cut_data(part) for part in cuts_record(job)["parts"]}
     try:
         told = {part["mark"]: _cut_data(part) for part in record["parts"]}
@@ -178,5 +197,4 @@ def write_comparison(pair: Pair, folder: Path, names: Iterable[str] = tuple(PAPE
                                                      encoding="utf-8"),
         "compare.json": lambda path: path.write_text(to_compare_json(pair), encoding="utf-8"),
     }
-    folder.mkdir(parents=True, exist_ok=True)
-    return [write_whole(folder / name, makers[name]) for name in names]
+    return write_together(folder, {name: makers[name] for name in names})

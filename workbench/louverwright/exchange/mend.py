@@ -12,7 +12,7 @@ from ..report.html import to_html
 from ..report.job import Job
 from ..report.mend import mending_report, to_mend_json
 from ..report.mend_words import Repair
-from .papers import write_whole
+from .papers import write_together
 
 #: File name → what it holds, in the order of writing.
 PAPERS = {"mend.html": "what can be done about the part, for a browser", "mend.json": "its exact numbers"}
@@ -48,5 +48,4 @@ def write_mending(repair: Repair, folder: Path) -> list[Path]:
                                                   encoding="utf-8"),
         "mend.json": lambda path: path.write_text(to_mend_json(repair), encoding="utf-8"),
     }
-    folder.mkdir(parents=True, exist_ok=True)
-    return [write_whole(folder / name, makers[name]) for name in PAPERS]
+    return write_together(folder, {name: makers[name] for name in PAPERS})

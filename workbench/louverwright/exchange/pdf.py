@@ -8,14 +8,16 @@ kept for the life of the process; in FreeCAD's window its own is used. Without o
 from __future__ import annotations
 
 import sys
+from collections.abc import Callable
 from pathlib import Path
 from types import ModuleType
 from typing import Any
 
-from louverwright.exchange.pdf_pages import PAPERS, Page, pages_of
-from louverwright.exchange.pdf_text import BoxMark, DrawingMark, Mark, RuleMark, TextMark
+from louverwright.exchange.pdf_pages import Page, pages_of
+from louverwright.exchange.pdf_text import BoxMark, DrawingMark, Mark, Measure, RuleMark, TextMark
 from louverwright.report.drawing import Drawing, Pen, Point
 from louverwright.report.page import Report
+from louverwright.report.sheets import PAPERS, SHEETS, SheetSet, lying
 from louverwright.report.strokes import POINT_MM, Disc, Fill, Letters, Primitive, Stroke, primitives
 
 from ..core.saying import say
@@ -39,9 +41,20 @@ def write_pdf(report: Report, path: str | Path, paper: str = "A4") -> int:
     PdfError if Qt is missing or the file cannot be written; ValueError for a paper that is not known or a
     text that does not fit on a page.
     """
+    return _write(report.title, lambda measure: pages_of(report, paper, measure), path, paper)
+
+
+def write_sheets(sheets: SheetSet, path: str | Path) -> int:
+    """Writes drawn pages, lying, at full size; otherwise as ``write_pdf``."""
+    width, height = lying(sheets.paper)
+    pages = [Page(width, height, (DrawingMark(0.0, 0.0, 1.0, sheet.drawing),)) for sheet in sheets.sheets]
+    return _write(sheets.title, lambda _: pages, path, sheets.paper, lies=True)
+
+
+def _write(title: str, make: Callable[[Measure], list[Page]], path: str | Path, paper: str, lies: bool = False) -> int:
     core, gui = qt_modules()
     keep_application(gui)
-    content, pages = _pdf_bytes(report, paper, core, gui)
+    content, pages = _pdf_bytes(title, make, paper, lies, core, gui)
     try:
         Path(path).write_bytes(content)
     except OSError as error:
@@ -72,13 +85,14 @@ def keep_application(gui: ModuleType) -> None:
                            "from FreeCAD's window or its console."))
 
 
-def _pdf_bytes(report: Report, paper: str, core: ModuleType, gui: ModuleType) -> tuple[bytes, int]:
+def _pdf_bytes(title: str, make: Callable[[Measure], list[Page]], paper: str, lies: bool, core: ModuleType,
+               gui: ModuleType) -> tuple[bytes, int]:
     """The file's content and its number of pages."""
     buffer = core.QBuffer()
     buffer.open(core.QIODevice.WriteOnly)
-    writer = _writer(buffer, report, paper, core, gui)
+    writer = _writer(buffer, title, paper, lies, core, gui)
     brush = Brush(core, gui, writer)
-    pages = pages_of(report, paper, brush.measure)
+    pages = make(brush.measure)
     if not brush.painter.begin(writer):
         raise PdfError(say("Qt could not begin to draw the PDF."))
     try:
@@ -89,16 +103,18 @@ def _pdf_bytes(report: Report, paper: str, core: ModuleType, gui: ModuleType) ->
     return bytes(buffer.data().data()), len(pages)
 
 
-def _writer(buffer: Any, report: Report, paper: str, core: ModuleType, gui: ModuleType) -> Any:
-    if paper not in PAPERS:
-        raise ValueError(f"Paper {paper!r} is not one of {', '.join(PAPERS)}.")
+def _writer(buffer: Any, title: str, paper: str, lies: bool, core: ModuleType, gui: ModuleType) -> Any:
+    papers = SHEETS if lies else PAPERS
+    if paper not in papers:
+        raise ValueError(f"Paper {paper!r} is not one of {', '.join(papers)}.")
     writer = gui.QPdfWriter(buffer)
-    size = {"A4": gui.QPageSize.A4, "Letter": gui.QPageSize.Letter}[paper]
+    size = {"A4": gui.QPageSize.A4, "Letter": gui.QPageSize.Letter, "A3": gui.QPageSize.A3,
+            "Tabloid": gui.QPageSize.Tabloid}[paper]
     # The one form that every PySide takes.
-    writer.setPageLayout(gui.QPageLayout(gui.QPageSize(size), gui.QPageLayout.Portrait,
+    writer.setPageLayout(gui.QPageLayout(gui.QPageSize(size), gui.QPageLayout.Landscape if lies else gui.QPageLayout.Portrait,
                                          core.QMarginsF(0.0, 0.0, 0.0, 0.0), gui.QPageLayout.Millimeter))
     writer.setResolution(RESOLUTION)
-    writer.setTitle(report.title)
+    writer.setTitle(title)
     writer.setCreator("Louverwright")
     return writer
 

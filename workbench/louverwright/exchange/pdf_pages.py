@@ -7,9 +7,8 @@ their table may run on. A piece that begins a page has its table's head above it
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
-from types import MappingProxyType
 
 from louverwright.exchange.pdf_layout import pieces_of
 from louverwright.exchange.pdf_pieces import (
@@ -39,9 +38,7 @@ from louverwright.exchange.pdf_text import (
     wrap,
 )
 from louverwright.report.page import PageBreak, Report
-
-PAPERS: Mapping[str, tuple[float, float]] = MappingProxyType({"A4": (210.0, 297.0), "Letter": (215.9, 279.4)})
-"""Width and height in millimetres."""
+from louverwright.report.sheets import PAPERS
 
 TOP, BOTTOM, LEFT, RIGHT = 17.0, 17.0, 16.0, 14.0
 EDGE = 9.0              # from the edge of the paper to the running head and foot

@@ -7,7 +7,7 @@ import json
 from typing import Any
 
 from ..core.kinds import KINDS, Kind
-from ..core.parameters import ANGLE, CHOICE, COUNT, LENGTH, NUMBER, PARAMETERS, SWITCH, Parameter
+from ..core.parameters import ANGLE, CHOICE, COUNT, LENGTH, NUMBER, PARAMETERS, SWITCH, TEXT, Parameter
 from ..core.part_wish import LEFT_OUT, NOTE, STOCK
 from ..core.spec import shown
 from ..report.job import plain
@@ -25,6 +25,8 @@ def limits_text(row: Parameter) -> str:
     """The limits in words."""
     if row.kind == CHOICE:
         return ", ".join(row.choices)
+    if row.kind == TEXT:
+        return f"at most {row.high:g} characters"
     if row.low is None or row.high is None:
         return " or ".join(row.forms)
     return f"{shown(row, row.low)} to {'under ' if row.open_high else ''}{shown(row, row.high)}"

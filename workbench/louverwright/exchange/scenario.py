@@ -11,7 +11,6 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -21,15 +20,15 @@ from ..core.parameters import ANGLE, BY_NAME, COUNT, LENGTH, NUMBER, SWITCH, Par
 from ..core.part_wish import LEFT_OUT, NO_WISHES, NOTE, STOCK, PartWish, Wishes
 from ..core.saying import joined, say
 from ..core.survey import SurveyError, survey_from_mapping
+from ..core.texts import ENDLESS, brief
 from ..core.units import ReadError, parse_angle, parse_length, parse_number, parse_yes_no
+from ..places import FileFault, read_json, why_unread
 
 VERSION = 1
 UNITS = ("mm", "cm", "m", "in", "ft")
 KEYS = ("louverwright", "units", "revision", "survey", "parameters", "parts", "remark")
 #: What may be wished for a kind of part, and what it is written as.
 WISH_KEYS: Mapping[str, type] = {STOCK: str, NOTE: str, LEFT_OUT: bool}
-#: A number beyond this is no measure of anything, and may be too large for a float.
-_ENDLESS = 1e15
 _MM = {"mm": 1.0, "cm": 10.0, "m": 1000.0, "in": 25.4, "ft": 304.8}
 
 
@@ -53,29 +52,32 @@ class Scenario:
 
 def read_scenario(path: Path) -> Scenario:
     """Reads a file.  Raises ScenarioError with every finding, also for a file that is no JSON."""
+    return scenario_from(parsed(path), path.parent)
+
+
+def parsed(path: Path) -> Any:
+    """A JSON file's content.  Raises ScenarioError with a sentence."""
     try:
-        data = json.loads(path.read_text(encoding="utf-8-sig"))    # an editor may have set a mark before it
-    except OSError as error:
-        raise ScenarioError([(path.name, say("The file cannot be read: {error}.", error=error.strerror or error))]) from error
-    except (ValueError, RecursionError) as error:
-        raise ScenarioError([(path.name, say("It is not JSON: {error}.", error=error))]) from error
-    return scenario_from(data, path.parent)
+        return read_json(path)
+    except (OSError, FileFault) as error:
+        raise ScenarioError([(brief(path.name), why_unread(error))]) from error
 
 
 def scenario_from(data: Any, folder: Path) -> Scenario:
     """A scenario from parsed JSON.  Raises ScenarioError with every finding."""
     if not isinstance(data, Mapping):
         raise ScenarioError([("scenario", say("A scenario is an object with parameters."))])
-    findings = [(key, f"It is not a key of a scenario; known are {', '.join(KEYS)}.") for key in data if key not in KEYS]
-    if data.get("louverwright") != VERSION:
+    findings = [(brief(key), f"It is not a key of a scenario; known are {', '.join(KEYS)}.") for key in data
+                if key not in KEYS]
+    if data.get("louverwright") != VERSION or isinstance(data["louverwright"], bool):
         findings.append(("louverwright", f"It must be {VERSION}, the version of the scenario format."))
     unit = data.get("units", "mm")
     if unit not in UNITS:
-        findings.append(("units", f"“{unit}” is not one of {', '.join(UNITS)}."))
+        findings.append(("units", f"“{brief(unit)}” is not one of {', '.join(UNITS)}."))
         unit = "mm"
     revision = data.get("revision", "1")
     if isinstance(revision, bool) or not isinstance(revision, (str, int)):
-        findings.append(("revision", f"“{_short(revision)}” is not a revision. Put it in quotes."))
+        findings.append(("revision", f"“{brief(revision)}” is not a revision. Put it in quotes."))
     values = _values(data.get("parameters", {}), unit, findings)
     values |= _survey(data.get("survey"), values, unit, findings)
     parts = wishes_from(data.get("parts", {}), findings)
@@ -91,7 +93,7 @@ def _values(given: Any, unit: str, findings: list[tuple[str, str]]) -> dict[str,
     values: dict[str, Any] = {}
     for name, value in given.items():
         if name not in BY_NAME:
-            findings.append((f"parameters.{name}", "It is not a parameter; “louverwright parameters” lists them."))
+            findings.append((f"parameters.{brief(name)}", "It is not a parameter; “louverwright parameters” lists them."))
             continue
         try:
             values[name] = value_from(BY_NAME[name], value, unit)
@@ -106,7 +108,7 @@ def value_from(row: Parameter, value: Any, unit: str = "mm") -> Any:
         return value if isinstance(value, bool) else parse_yes_no(str(value))
     if row.kind not in (LENGTH, ANGLE, COUNT, NUMBER):
         if not isinstance(value, str):
-            raise ReadError(say("“{value}” is not text. Put it in quotes.", value=_short(value)))
+            raise ReadError(say("“{value}” is not text. Put it in quotes.", value=brief(value)))
         return value
     number = _written(row, value, unit) if isinstance(value, str) else _bare(row, value, unit)
     return int(number) if row.kind == COUNT and number == int(number) else number
@@ -120,8 +122,8 @@ def _written(row: Parameter, text: str, unit: str) -> float:
 
 def _bare(row: Parameter, value: Any, unit: str) -> float:
     """A number as JSON has it; neither NaN nor one that is too large for a float."""
-    if isinstance(value, bool) or not isinstance(value, (int, float)) or not -_ENDLESS < value < _ENDLESS:
-        raise ReadError(say("“{value}” is not a number. Write figures, or a text with its unit.", value=_short(value)))
+    if isinstance(value, bool) or not isinstance(value, (int, float)) or not -ENDLESS < value < ENDLESS:
+        raise ReadError(say("“{value}” is not a number. Write figures, or a text with its unit.", value=brief(value)))
     return value * _MM[unit] if row.kind == LENGTH else value
 
 
@@ -136,7 +138,7 @@ def wishes_from(given: Any, findings: list[tuple[str, str]]) -> Wishes:
     wishes: dict[str, PartWish] = {}
     for kind, told in given.items():
         if not isinstance(told, Mapping):
-            findings.append((f"parts.{kind}", f"It must be an object with {', '.join(WISH_KEYS)}."))
+            findings.append((f"parts.{brief(kind)}", f"It must be an object with {', '.join(WISH_KEYS)}."))
             continue
         wrong = list(_wish_findings(kind, told))
         findings += wrong
@@ -148,14 +150,10 @@ def wishes_from(given: Any, findings: list[tuple[str, str]]) -> Wishes:
 def _wish_findings(kind: str, told: Mapping[str, Any]) -> Iterator[tuple[str, str]]:
     for key, value in told.items():
         if key not in WISH_KEYS:
-            yield f"parts.{kind}.{key}", f"It is not a key of a part's wish; known are {', '.join(WISH_KEYS)}."
+            yield f"parts.{brief(kind)}.{brief(key)}", f"It is not a key of a part's wish; known are {', '.join(WISH_KEYS)}."
         elif not isinstance(value, WISH_KEYS[key]):
             cure = "is not text. Put it in quotes." if WISH_KEYS[key] is str else "must be true or false."
-            yield f"parts.{kind}.{key}", f"“{_short(value)}” {cure}"
-
-
-def _short(value: Any) -> str:
-    return str(value)[:20] if not isinstance(value, int) or -_ENDLESS < value < _ENDLESS else "an endless number"
+            yield f"parts.{brief(kind)}.{key}", f"“{brief(value)}” {cure}"
 
 
 def _survey(given: Any, values: Mapping[str, Any], unit: str, findings: list[tuple[str, str]]) -> dict[str, Any]:
@@ -170,7 +168,7 @@ def _survey(given: Any, values: Mapping[str, Any], unit: str, findings: list[tup
     try:
         survey = survey_from_mapping(given, unit)
     except SurveyError as error:
-        findings += [(key if key == "survey" else f"survey.{key}", sentence) for key, sentence in error.findings]
+        findings += [(key if key == "survey" else f"survey.{brief(key)}", sentence) for key, sentence in error.findings]
         return {}
     return {"pitch_left": survey.pitch_left, "pitch_right": survey.pitch_right, "pitch_error": survey.error,
             "survey_note": values.get("survey_note", survey.words)}

@@ -5,9 +5,10 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Iterable
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from pathlib import Path
+from typing import Any
 
 import FreeCAD
 
@@ -18,13 +19,13 @@ from ..core.layout import layout
 from ..core.parameters import PAPER, PARAMETERS, TEXT
 from ..core.part_wish import LEFT_OUT, NO_WISH, PartWish, Wishes
 from ..core.spec import Spec, SpecError, make_spec
-from ..core.stock import StockListError
+from ..core.stock import StockList, StockListError
 from ..places import stock_list
 from .migrations import NewerDocument, refuse_newer
 from .properties import values_of
 
 #: Part of every key: to be raised when shapes come to be made otherwise from the same boards.
-SHAPE_FORMAT = 1
+SHAPE_FORMAT = 2
 
 #: Parameters that make no difference to any shape or figure, at their defaults; a stock list acts by its stock.
 WORDS = {row.name: row.default for row in PARAMETERS if row.scope == PAPER or row.kind == TEXT}
@@ -40,16 +41,22 @@ def folder_of_document(document: FreeCAD.Document) -> Path | None:
 
 def owned_by(vent: FreeCAD.DocumentObject, mark: str) -> list[FreeCAD.DocumentObject]:
     """The objects with property ``mark`` that belong to the vent."""
-    return [obj for obj in vent.Document.Objects
-            if mark in obj.PropertiesList and "Vent" in obj.PropertiesList and obj.Vent == vent]
+    return [obj for obj in vent.Document.Objects if getattr(obj, "Vent", None) == vent and hasattr(obj, mark)]
 
 
 def wishes_of(vent: FreeCAD.DocumentObject) -> Wishes:
     """What the user wishes for single kinds of the vent's parts; of copies of a part the first counts."""
     found: dict[str, PartWish] = {}
-    for part in owned_by(vent, "KindId"):
+    for part in _kinds_of(vent):
         found.setdefault(part.KindId, wish_of(part))
     return {kind: wish for kind, wish in found.items() if wish != NO_WISH}
+
+
+def _kinds_of(vent: FreeCAD.DocumentObject) -> list[FreeCAD.DocumentObject]:
+    """The objects of the vent's kinds; looked for in its stages, and in the whole document only if one is not there."""
+    at_home = [part for stage in vent.Group for part in getattr(stage, "Group", ())
+               if hasattr(part, "KindId") and part.Vent == vent]
+    return at_home if len({part.KindId for part in at_home}) == len(KINDS) else owned_by(vent, "KindId")
 
 
 def wish_of(part: FreeCAD.DocumentObject) -> PartWish:
@@ -65,9 +72,34 @@ def spec_of(vent: FreeCAD.DocumentObject) -> Spec:
     refuse_newer(vent)
     values = values_of(vent)
     stock = stock_list(values["stock_list"] or "us", folder_of_document(vent.Document))
-    make_spec(values, stock)
-    shaping = {kind: replace(wish, note="") for kind, wish in wishes_of(vent).items()}
-    return checked_spec({**values, **WORDS}, stock, shaping)
+    wishes = {kind: replace(wish, note="") for kind, wish in wishes_of(vent).items()}
+    found = _answer(_Asked(tuple(values.items()), stock, tuple(wishes.items())))
+    if isinstance(found, SpecError):
+        raise SpecError(found.findings)
+    return found
+
+
+@dataclass(frozen=True)
+class _Asked:
+    """All that a spec is made from; every part of a vent asks for the same one in a recompute."""
+
+    values: tuple[tuple[str, Any], ...]
+    stock: StockList
+    wishes: tuple[tuple[str, PartWish], ...]
+
+    def __hash__(self) -> int:
+        return hash(self.values)
+
+
+@lru_cache(maxsize=32)
+def _answer(asked: _Asked) -> Spec | SpecError:
+    """The spec, or why there is none."""
+    values = dict(asked.values)
+    try:
+        make_spec(values, asked.stock)
+        return checked_spec({**values, **WORDS}, asked.stock, dict(asked.wishes))
+    except SpecError as refusal:
+        return refusal
 
 
 def content_key(parts: Iterable[VentPart], left_out: bool = False) -> str:

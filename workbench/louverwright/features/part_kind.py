@@ -19,7 +19,8 @@ from ..core.part_wish import PartWish
 from ..core.saying import say
 from .hooks import announce
 from .language import tr
-from .model import REFUSALS, keys_of, spec_of
+from .model import keys_of
+from .one_recompute import spec_for_parts
 from .properties import Row, ensure, result_row
 from .proxy import Proxy
 from .shapes import freecad_placement, piece_shapes
@@ -69,9 +70,8 @@ class PartKind(Proxy):
         if obj.Vent is None:
             raise LostPart(tr("“{name}” belongs to no vent any more and keeps its last shape. Delete it, or copy whole "
                                "vents only.", name=obj.Label))
-        try:
-            spec = spec_of(obj.Vent)
-        except REFUSALS:
+        spec = spec_for_parts(obj.Vent)
+        if spec is None:
             return
         key = keys_of(spec)[obj.KindId]
         if key != obj.ContentKey:

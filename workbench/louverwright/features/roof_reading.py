@@ -36,6 +36,7 @@ from ..core.roof_planes import (
 from ..core.roof_search import find_again, ridge_at, ridges_among, roof_among, signature
 from ..core.saying import joined, say
 from ..core.survey import STEEPEST
+from ..core.texts import brief
 from .shapes import freecad_placement
 from .standing import container_placement
 
@@ -297,7 +298,7 @@ def _kind(element: str) -> str:
         raise RoofLost(say("“{element}” is not there any more. Pick the roof again.", element=element[1:]))
     match = _ELEMENT.fullmatch(element)
     if not match:
-        raise RoofError(say("“{element}” is neither a face nor an edge. {needed}.", element=element, needed=_NEEDED))
+        raise RoofError(say("“{element}” is neither a face nor an edge. {needed}.", element=brief(element), needed=_NEEDED))
     return match[1]
 
 
@@ -361,7 +362,8 @@ def _named(targets: Sequence[_Target], wanted: Sequence[tuple[int, str]]) -> str
     """What was picked, in words: “Roof” (Face1, Face2)."""
     words = []
     for of, target in enumerate(targets):
-        elements = [element for number, element in wanted if number == of and element]
+        elements = [brief(element) for number, element in wanted if number == of and element]
+        elements = elements[:6] + ["…"] * (len(elements) > 6)
         words.append(f"{target.label} ({', '.join(elements)})" if elements else target.label)
     return joined(" and ", words)
 

@@ -12,6 +12,7 @@ from ..core.assembly import Board, board_shell
 from ..core.assembly import Part as VentPart
 from ..core.faces import Shell
 from ..core.geometry import Placement, Vec
+from .brep import brep_text
 
 
 def vector(p: Vec) -> FreeCAD.Vector:
@@ -30,7 +31,17 @@ def freecad_placement(placement: Placement) -> FreeCAD.Placement:
 
 
 def shell_shape(shell: Shell) -> Part.Shape:
-    """The solid inside a core shell."""
+    """The solid inside a core shell, its faces in the shell's order; sewn only where more than two faces share an edge."""
+    told = brep_text(shell)
+    if told is None:
+        return _sewn(shell)
+    shape = Part.Shape()
+    shape.importBrepFromString(told)
+    return shape.Solids[0]
+
+
+def _sewn(shell: Shell) -> Part.Shape:
+    """The solid inside a core shell, put together by the kernel."""
     points = [vector(p) for p in shell.points]
     faces = []
     for face in shell.faces:

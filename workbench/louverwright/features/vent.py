@@ -26,9 +26,11 @@ from ..places import stock_list
 from .hooks import announce
 from .language import in_user_words, tr
 from .model import REFUSALS, WORDS, folder_of_document, keys_of, owned_by, spec_of
+from .one_recompute import forget
 from .part_kind import make_part_kind, set_wish
 from .properties import ensure, ensure_properties, names_of, result_row, set_results, set_values
 from .proxy import Proxy
+from .revival import changed_elsewhere
 from .seat import ensure_seat_properties, moved_by_hand, read_from_roof, seat_for, take_seat
 from .shapes import piece_shapes
 
@@ -72,6 +74,7 @@ class Vent(Proxy):
         if place is not None:
             take_seat(obj, place)
         set_results(obj, figures(spec))
+        forget(obj)    # a part's wish may have come from an expression after the first part had asked
         touch_stale(obj, spec)
         if lost is not None:
             raise in_user_words(lost).with_traceback(None)
@@ -87,13 +90,21 @@ class Vent(Proxy):
             moved_by_hand(obj)
         if name not in SHAPING:
             return
+        forget(obj)
         if getattr(obj, "ValuesKey", "") != values_key(obj):
             for part in parts_of(obj):
                 part.touch()
 
     def onDocumentRestored(self, obj: FreeCAD.DocumentObject) -> None:
-        """Gives a vent of an older document what it lacks."""
+        """Gives a vent of an older document what it lacks; one that was changed while nobody could make it is touched."""
         ensure_all(obj)
+        dead = [stage for stage in stages_of(obj) if stage.Proxy is None]
+        for stage in dead:    # saved without this add-on; ``revival`` knows no stage while it is read
+            stage.Proxy = Stage()
+            stage.purgeTouched()
+            stage.Proxy.onDocumentRestored(stage)
+        if dead and obj.ValuesKey != values_key(obj):
+            changed_elsewhere(obj)
         announce(obj)
 
 

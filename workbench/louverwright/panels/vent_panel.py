@@ -108,8 +108,9 @@ class VentPanel:
         for name, fields in self.fields.items():
             shown = applies(name, self.draft.values)
             for field in fields:
-                field.setVisible(shown)
-                self.labels[field].setVisible(shown)
+                if field.isHidden() == shown:
+                    field.setVisible(shown)
+                    self.labels[field].setVisible(shown)
 
     def _field(self, row: Parameter) -> Field:
         field = make_field(row, self.draft.style, self._stock())

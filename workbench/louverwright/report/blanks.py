@@ -90,6 +90,11 @@ def sort_of(step: BlankStep) -> str:
     return {SHEET: "cut to size", ROLL: "cut to size", THICKNESSED: "thicknessing"}.get(step.how, "rips")
 
 
+def bored_on_the_stick(part: Part) -> bool:
+    """True for a short piece with a bore along its length, which is made before the piece is cut off its stick."""
+    return part.board.length < SHORT_BORE and any(abs(bore.direction[0]) > 0.5 for bore in part.board.bores)
+
+
 def rip_advice(part: Part) -> list[str]:
     """Narrow strips, sharp arrises at the fence, and bores in short pieces."""
     out = []
@@ -99,7 +104,7 @@ def rip_advice(part: Part) -> list[str]:
     if len({edge_of(cut) for cut in bevels(part)}) == 2 and part.stock.form == "board":
         out.append("At the second rip a sharp arris runs at the fence: clamp a board to the fence, tight on the table, so "
                    "that it cannot slip under.")
-    if part.board.length < SHORT_BORE and any(abs(bore.direction[0]) > 0.5 for bore in part.board.bores):
+    if bored_on_the_stick(part):
         out.append("Bore the long stick before cutting the piece off it.")
     return out
 

@@ -19,10 +19,10 @@ from ..core.prices import read_prices
 from ..core.saw import end_of, setting
 from ..core.sheet_plan import Laid, Sheet
 from ..core.solid import END_A, END_B
-from .cost_sheet import cost_sheet, money, prices_of
+from .cost_sheet import Goods, cost_sheet, money
 from .csv_file import safe
 from .cutting_diagram import sheet_drawing, stick_drawing
-from .document import title_block
+from .document import report_of
 from .job import Job
 from .page import Block, Bullets, Column, Figure, Heading, Pairs, Para, Report, Table, Together
 
@@ -70,18 +70,16 @@ def buying(job: Job) -> Buying:
 
 def buying_list(job: Job) -> Report:
     """The paper, ready for any writer."""
-    title = job.spec.project or "Louvered roof vent"
     what = "a louvered roof vent" if job.vents == 1 else f"{job.vents} louvered roof vents"
     plan = buying(job)
-    blocks = (*_to_buy(job, plan), *cost_sheet(job, plan.sticks, plan.sheets), *_how_well(job, plan), *_sticks(job, plan),
-              *_sheets(job, plan))
-    return Report(title=title, subtitle=f"Buying list and cutting diagrams for {what}", title_block=title_block(job),
-                  blocks=blocks, footer=f"{title} · model {job.fingerprint} · revision {job.revision} · {job.date}")
+    blocks = (*_to_buy(job, plan), *cost_sheet(job, shop_of(job), goods(job), plan.sticks), *_how_well(job, plan),
+              *_sticks(job, plan), *_sheets(job, plan))
+    return report_of(job, f"Buying list and cutting diagrams for {what}", blocks)
 
 
 def _to_buy(job: Job, plan: Buying) -> Iterator[Block]:
     write, spec = job.writer, job.spec
-    rows = [(row[1], row[2], row[3], row[4], row[7]) for row in _bought_rows(job, plan)]
+    rows = [(row[1], row[2], row[3], row[4], row[7]) for row in _bought_rows(job)]
     yield Heading("What to buy")
     yield Table((Column("Stock", 2.0), Column("Length", 1.2, "right"), Column("Width", 1.0, "right"),
                  Column("Number", 0.8, "right"), Column("Weight", 1.0, "right")), tuple(rows),
@@ -94,17 +92,22 @@ def _to_buy(job: Job, plan: Buying) -> Iterator[Block]:
     yield Bullets(NOTES)
 
 
-def _bought_rows(job: Job, plan: Buying) -> Iterator[tuple[str, ...]]:
+def goods(job: Job) -> tuple[Goods, ...]:
+    """All that is bought, in the order of the plan, with its price."""
+    plan, shop = buying(job), shop_of(job)
+    bought = [*((buy.stock, length, many) for buy in plan.sticks for length, many in buy.bought.items()),
+              *((sheet.stock, sheet.length, sheet.count) for sheet in plan.sheets if sheet.count)]
+    return tuple(Goods(stock, length, many, shop.price(stock, length)) for stock, length, many in bought)
+
+
+def _bought_rows(job: Job) -> Iterator[tuple[str, ...]]:
     """One row for each stock and length, in the order of ``CSV_HEAD``."""
     write = job.writer
-    for buy in plan.sticks:
-        for length, many in buy.bought.items():
-            yield ("buy", buy.stock.name, write.length(length), write.length(buy.stock.width), str(many), "", "",
-                   write.weight(buy.weight * length * many / buy.length), *prices_of(job, buy.stock, length, many))
-    for sheet in plan.sheets:
-        if sheet.count:
-            yield ("buy", sheet.stock.name, write.length(sheet.length), write.length(sheet.stock.width), str(sheet.count), "",
-                   "", write.weight(sheet.weight), *prices_of(job, sheet.stock, sheet.length, sheet.count))
+    for each in goods(job):
+        stock = each.stock
+        weight = each.count * each.length * stock.width * stock.thickness * 1e-9 * stock.density
+        yield ("buy", stock.name, write.length(each.length), write.length(stock.width), str(each.count), "", "",
+               write.weight(weight), *(("", "") if each.price is None else each.words))
 
 
 def _misfits(job: Job, plan: Buying) -> Iterator[str]:
@@ -173,7 +176,7 @@ def _stick_row(job: Job, buy: StickBuy) -> tuple[str, ...]:
 
 def proof(job: Job, buy: StickBuy) -> str:
     """What is proven of a plan, in words."""
-    least = money(job, round(buy.bound)) if buy.priced else job.writer.far.length(buy.bound)
+    least = money(buy.bound) if buy.priced else job.writer.far.length(buy.bound)
     words = f"no plan can {'cost' if buy.priced else 'buy'} less than {least}"
     if not buy.proven:
         return f"not proven: {words}, and this one {'costs' if buy.priced else 'buys'} more"
@@ -309,7 +312,7 @@ def buying_csv(job: Job) -> str:
     out = io.StringIO()
     rows = csv.writer(out, lineterminator="\r\n")
     rows.writerow(CSV_HEAD)
-    lines = list(_bought_rows(job, plan))
+    lines = list(_bought_rows(job))
     for buy in plan.sticks:
         lines += [("cut offcut" if stick.own else "cut", buy.stock.name, write.length(stick.length),
                    write.length(buy.stock.width), str(stick.count), stick_words(stick), write.length(stick.left), "", "", "")

@@ -32,7 +32,7 @@ FORMAT, FORMAT_VERSION = "louverwright-comparison", 1
 
 def comparison_report(pair: Pair) -> Report:
     """The report of a comparison, ready for any writer."""
-    title = pair.after.spec.project or "Louvered roof vent"
+    title = pair.after.title
     blocks = (*_summary(pair), *_kept(pair), *_changes(pair), *_gathered(pair))
     return Report(title=title, subtitle="What changed, and which pieces already cut can be kept",
                   title_block=_title_block(pair), blocks=blocks,

@@ -19,25 +19,34 @@ HEAD = ("mark", "part", "pieces", "vents", "pieces for all vents", "hand", "stoc
 #: What stands in place of a cut in the one row of a part that is left out.
 LEFT_OUT = "left out: not made here"
 
+#: How many of the rows are no parts; by which columns a row is known; and which columns hold whole numbers.
+HEAD_ROWS = 2
+KEY_COLUMNS = (HEAD.index("mark"), HEAD.index("what"))
+COUNT_COLUMNS = tuple(HEAD.index(name) for name in ("pieces", "vents", "pieces for all vents", "step"))
+
 #: A spreadsheet takes a cell that begins with one of these for a formula.
-_FORMULA = ("=", "+", "-", "@", "\t", "\r")
+_FORMULA = ("=", "+", "-", "@", "\t", "\r", "\n")
 
 
 def to_csv(job: Job) -> str:
     """The whole file as text; lengths in the report's unit, which the second line names."""
     out = io.StringIO()
     writer = csv.writer(out, lineterminator="\r\n")
-    writer.writerow(HEAD)
-    head = ["", safe(f"{job.spec.project or 'Louvered roof vent'}"), "for one vent", str(job.vents),
+    for row in cut_list_rows(job):
+        writer.writerow([safe(cell) for cell in row])
+    return "\ufeff" + out.getvalue()
+
+
+def cut_list_rows(job: Job) -> tuple[tuple[str, ...], ...]:
+    """``HEAD``, the line of the job, then a row for each cut or joint, as the texts are; its writer makes them safe."""
+    head = ["", job.title, "for one vent", str(job.vents),
             f"make {job.vents} of each" if job.vents > 1 else "", "", job.writer.unit, f"fingerprint {job.fingerprint}",
             f"revision {job.revision}", job.date]
-    writer.writerow(head + [""] * (len(HEAD) - len(head)))
+    rows = [HEAD, (*head, *[""] * (len(HEAD) - len(head)))]
     for sheet in part_sheets(job):
-        for row in _rows(sheet, job):
-            writer.writerow([safe(cell) for cell in row])
-    for sheet in left_out_sheets(job):
-        writer.writerow([safe(cell) for cell in (*_head(sheet, job), "", LEFT_OUT, "", "", "")])
-    return "\ufeff" + out.getvalue()
+        rows += _rows(sheet, job)
+    rows += [(*_head(sheet, job), "", LEFT_OUT, "", "", "") for sheet in left_out_sheets(job)]
+    return tuple(rows)
 
 
 def _rows(sheet: PartSheet, job: Job) -> list[tuple[str, ...]]:

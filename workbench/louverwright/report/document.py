@@ -35,6 +35,7 @@ from .part_sheet import PartSheet, part_sheets
 from .scribing import SCRIBE_NOTE, scribe_rows, twist_rows, twist_words
 from .seat_words import seats
 from .setups import beyond_rows, corner_rows, crosscut_rows, joint_setups, nested_rows, rip_rows
+from .tally import tally
 from .twins import twins_line
 from .words import CAUTIONS, SAW_CAUTIONS, advice_lines, holding_lines, how_to_read, setup_words, several_words
 
@@ -48,9 +49,8 @@ def document(job: Job) -> Report:
 
 def report_of(job: Job, subtitle: str, blocks: Iterable[Block]) -> Report:
     """A report of a job with the title block and the foot that all of its papers have."""
-    title = job.spec.project or "Louvered roof vent"
-    return Report(title=title, subtitle=subtitle, title_block=title_block(job), blocks=tuple(blocks),
-                  footer=f"{title} · model {job.fingerprint} · revision {job.revision} · {job.date}")
+    return Report(title=job.title, subtitle=subtitle, title_block=title_block(job), blocks=tuple(blocks), footer=job.stamp,
+                  model=job.fingerprint)
 
 
 def title_block(job: Job) -> tuple[tuple[str, str], ...]:
@@ -156,7 +156,8 @@ def _cut_list(job: Job) -> Iterator[Block]:
     yield Heading("Cut list", 1, anchor="cut-list")
     for stage, (_, name) in STAGES.items():
         own = [s for s in sheets if s.part.kind.stage == stage]
-        yield Table(columns, tuple(_cut_list_row(s, job, noted) for s in own), caption=name, note=_total(own, job))
+        yield Table(columns, tuple(_cut_list_row(s, job, noted) for s in own), caption=name, note=_total(own, job),
+                    tallies=tuple(tally(s, job) for s in own))
     yield Para(_grand_total(sheets, job))
     yield from _left_out(job, pieces)
 
@@ -281,7 +282,7 @@ def _part(sheet: PartSheet, job: Job) -> Together:
                          Column("Lay, or face", 2.6), Column("Mark at", 2.9)), tuple(rows)))
     if sheet.advice:
         blocks.append(Para(" ".join(sheet.advice), "caution"))
-    return Together(tuple(blocks))
+    return Together(tuple(blocks), tally(sheet, job))
 
 
 def parameter_text(job: Job, name: str) -> str:

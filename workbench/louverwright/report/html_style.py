@@ -23,33 +23,34 @@ _PAGE = """
 """
 
 _SCREEN = """
-:root { --ink: %(ink)s; --soft: %(soft)s; --rule: %(rule)s; --tint: %(tint)s; }
+:root { --ink: %(ink)s; --soft: %(soft)s; --rule: %(rule)s; --tint: %(tint)s; --large: 1; }
+:root.large { --large: 1.45; }
 * { box-sizing: border-box; }
 html { -webkit-text-size-adjust: 100%%; text-size-adjust: 100%%; }
 body { margin: 0 auto; padding: 6mm 4mm; max-width: 190mm; color: var(--ink); background: #ffffff;
-  font: 9pt/1.35 "DejaVu Sans", Verdana, "Segoe UI", Roboto, Arial, sans-serif;
+  font: calc(9pt * var(--large))/1.35 "DejaVu Sans", Verdana, "Segoe UI", Roboto, Arial, sans-serif;
   font-variant-numeric: tabular-nums; font-variant-ligatures: none; overflow-wrap: break-word; }
 p, li, dd, dt, td, th, caption, figcaption, h1, h2, h3, h4, footer { white-space: pre-line; }
 h1, h2, h3, h4 { line-height: 1.2; break-after: avoid; font-weight: bold; }
-h1 { font-size: 17pt; margin: 0; }
-.level-1 { font-size: 13.5pt; margin: 7mm 0 2.5mm; padding-bottom: 1mm;
+h1 { font-size: calc(17pt * var(--large)); margin: 0; }
+.level-1 { font-size: calc(13.5pt * var(--large)); margin: 7mm 0 2.5mm; padding-bottom: 1mm;
   border-bottom: 0.4mm solid var(--ink); }
-.level-2 { font-size: 10.5pt; margin: 5mm 0 1.5mm; }
-.level-3 { font-size: 9pt; margin: 3.5mm 0 1mm; }
+.level-2 { font-size: calc(10.5pt * var(--large)); margin: 5mm 0 1.5mm; }
+.level-3 { font-size: calc(9pt * var(--large)); margin: 3.5mm 0 1mm; }
 p { margin: 0 0 2mm; max-width: 150mm; orphans: 2; widows: 2; }
 ul { margin: 0 0 2.5mm; padding-left: 4.5mm; max-width: 150mm; }
 li { margin-bottom: 0.6mm; break-inside: avoid; }
-.small, .note { font-size: 7.5pt; color: var(--soft); }
+.small, .note { font-size: calc(7.5pt * var(--large)); color: var(--soft); }
 .caution { border: 0.25mm solid var(--ink); border-left-width: 1.4mm; background: var(--tint);
   padding: 1.6mm 2.6mm; margin: 1mm 0 3mm; max-width: none; break-inside: avoid; }
 a { color: %(link)s; }
 dl { margin: 0; }
-dt { color: var(--soft); font-size: 7.5pt; }
+dt { color: var(--soft); font-size: calc(7.5pt * var(--large)); }
 dd { margin: 0; min-width: 0; overflow-wrap: anywhere; }
 .title-block { display: flex; flex-wrap: wrap; border: 2px solid var(--ink); margin-bottom: 6mm;
   break-inside: avoid; }
 .names { flex: 5 1 60mm; padding: 3mm 4mm; }
-.subtitle { margin: 1.5mm 0 0; font-size: 10pt; color: var(--soft); }
+.subtitle { margin: 1.5mm 0 0; font-size: calc(10pt * var(--large)); color: var(--soft); }
 .facts { flex: 6 1 70mm; display: grid; grid-template-columns: 1fr 1fr; gap: 1px;
   background: var(--rule); border-left: 1px solid var(--rule); }
 .facts div { background: #ffffff; padding: 1mm 2mm; min-width: 0; }
@@ -63,10 +64,10 @@ dd { margin: 0; min-width: 0; overflow-wrap: anywhere; }
 .pairs div { display: grid; grid-template-columns: min(42%%, var(--label) * 0.56em) minmax(0, 1fr);
   column-gap: 2.5mm; align-items: baseline;
   border-bottom: 0.18mm solid var(--rule); padding: 0.6mm 0; break-inside: avoid; min-width: 0; }
-.small-print dd { font-size: 8pt; }
+.small-print dd { font-size: calc(8pt * var(--large)); }
 .table { margin: 1mm 0 4mm; overflow-x: auto; }
-table { width: 100%%; border-collapse: collapse; font-size: 8pt; line-height: 1.25; }
-table.wide { font-size: 7pt; }
+table { width: 100%%; border-collapse: collapse; font-size: calc(8pt * var(--large)); line-height: 1.25; }
+table.wide { font-size: calc(7pt * var(--large)); }
 caption { text-align: left; font-weight: bold; padding-bottom: 1mm; break-after: avoid; }
 thead { display: table-header-group; }
 tr { break-inside: avoid; }
@@ -82,21 +83,65 @@ tbody tr:last-child { border-bottom: 0.35mm solid var(--ink); }
 .note { margin: 1mm 0 0; break-before: avoid; }
 figure { margin: 1mm 0 4mm; break-inside: avoid; }
 figure svg { display: block; max-width: 100%%; height: auto; font-family: inherit; }
-figcaption { font-size: 7.5pt; color: var(--soft); margin-top: 1mm; }
+figcaption { font-size: calc(7.5pt * var(--large)); color: var(--soft); margin-top: 1mm; }
 .row { display: flex; flex-wrap: nowrap; gap: 6mm; break-inside: avoid; }
 .row > div { min-width: 0; }
 .together { break-inside: avoid; }
-footer { margin-top: 6mm; padding-top: 1mm; border-top: 0.18mm solid var(--rule); font-size: 7.5pt;
+footer { margin-top: 6mm; padding-top: 1mm; border-top: 0.18mm solid var(--rule); font-size: calc(7.5pt * var(--large));
   color: var(--soft); }
+[hidden] { display: none !important; }
+:focus-visible { outline: 0.8mm solid %(link)s; outline-offset: 0.4mm; }
+button, select, input { font: inherit; color: inherit; }
+button, select { min-width: 11mm; min-height: 11mm; border: 0.3mm solid var(--soft); border-radius: 1.5mm; background: #ffffff;
+  padding: 0 2.5mm; }
+input[type="checkbox"] { width: 6mm; height: 6mm; margin: 0; vertical-align: middle; }
+.unseen { position: absolute; width: 1px; height: 1px; margin: 0; overflow: hidden; clip-path: inset(50%%); }
+.shop { border: 0.4mm solid var(--ink); background: var(--tint); font-size: calc(10pt * var(--large)); }
+.shop summary { padding: 2.5mm 3mm; cursor: pointer; }
+.shop summary .choice { margin-left: 2mm; }
+.shop .note { padding: 0 3mm 2mm; max-width: none; }
+.controls { display: flex; flex-wrap: wrap; gap: 2mm 5mm; padding: 1mm 3mm 2mm; align-items: center; }
+.controls label { display: inline-flex; flex-wrap: wrap; align-items: center; gap: 2mm; min-height: 11mm; min-width: 0; }
+.controls select { max-width: 100%%; min-width: 0; }
+.tally { display: inline-flex; align-items: center; gap: 1.2mm; font-size: calc(9pt * var(--large)); white-space: nowrap; }
+.tally .count { min-width: 5.6em; text-align: center; font-weight: bold; }
+.tally .boxes { display: none; }
+.together > .tally { margin: 0 0 2mm; }
+.boxes { flex-wrap: wrap; gap: 0.6mm; }
+.boxes i { width: 2.6mm; height: 2.6mm; border: 0.3mm solid var(--ink); }
+.boxes .in { border-width: 1.3mm; }
+tr.done { background: var(--tint); }
+.partly > .note { display: none; }
+@media screen {
+  .shop-bar { position: sticky; top: 0; z-index: 1; margin-bottom: 4mm; }
+  .shop[open] { max-height: 90vh; overflow: auto; }
+  [id] { scroll-margin-top: 16mm; }
+  .large figure svg { width: max(100%%, 120mm); max-width: none; }
+  .large figure { overflow-x: auto; }
+  .large [id] { scroll-margin-top: 24mm; }
+}
 @media screen and (max-width: 640px) {
-  body { font-size: 11pt; }
-  dt, .small, .note, figcaption, footer { font-size: 9.5pt; }
-  table { font-size: 9.5pt; min-width: 120mm; }
-  table.wide { font-size: 8.5pt; min-width: 190mm; }
+  body { font-size: calc(11pt * var(--large)); }
+  dt, .small, .note, figcaption, footer { font-size: calc(9.5pt * var(--large)); }
+  table { font-size: calc(9.5pt * var(--large)); min-width: 120mm; }
+  table.wide { font-size: calc(8.5pt * var(--large)); min-width: 190mm; }
   td.right { white-space: pre; }
   .row { display: block; }
   .facts { border-left: none; border-top: 1px solid var(--rule); }
   .pairs { display: block; }
+  .small-print dd { font-size: calc(10.5pt * var(--large)); }
+  figure { overflow-x: auto; }
+  figure svg { max-width: max(100%%, 120mm); }
+  table.cards { min-width: 0; font-size: calc(11pt * var(--large)); }
+  .cards, .cards caption, .cards tbody, .cards tr { display: block; width: 100%%; }
+  .cards thead, .cards colgroup { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%%); }
+  .cards tr { display: flex; flex-wrap: wrap; gap: 0 3mm; padding: 1.5mm 0; }
+  .cards th, .cards td { padding: 0.5mm 0; text-align: left; white-space: pre-line; }
+  .cards tbody th { font-weight: bold; }
+  .cards tbody th + td { flex: 1 1 60%%; font-weight: bold; }
+  .cards td:nth-child(n+3) { flex: 1 1 100%%; }
+  .cards td:nth-child(n+3)[data-label]::before { content: attr(data-label) ": "; color: var(--soft); font-weight: normal; }
+  .cards td:empty { display: none; }
 }
 @media print {
   body { padding: 0; max-width: none; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
@@ -105,6 +150,18 @@ footer { margin-top: 6mm; padding-top: 1mm; border-top: 0.18mm solid var(--rule)
   .table { overflow: visible; }
   figure svg { max-height: %(tallest)s; }
   a { color: inherit; text-decoration: none; }
+  .shop-bar { display: none; }
+  .begun .shop-bar, .chosen .shop-bar { display: block; margin-bottom: 3mm; }
+  .shop summary { list-style: none; padding: 1.5mm 2.6mm; }
+  .shop .controls, .shop .note, .tally button { display: none; }
+  .tally { flex-wrap: wrap; font-size: calc(7.5pt * var(--large)); }
+  .tally .count { min-width: 0; }
+  body:not(.begun) .count { display: none; }
+  .tally .boxes { display: inline-flex; }
+  .together[data-piece] { position: relative; }
+  .together > .tally { position: absolute; top: 1mm; right: 0; width: 56mm; margin: 0; justify-content: flex-end; }
+  .together > .tally .boxes { justify-content: flex-end; }
+  .together[data-piece] > .level-2 { margin-right: 60mm; }
 }
 """
 

@@ -67,6 +67,16 @@ class Job:
     def fingerprint(self) -> str:
         return fingerprint(self.spec)
 
+    @property
+    def title(self) -> str:
+        """The project's name, or what is made where it has none."""
+        return self.spec.project or "Louvered roof vent"
+
+    @property
+    def stamp(self) -> str:
+        """One line that tells this drawing from an older one."""
+        return f"{self.title} · model {self.fingerprint} · revision {self.revision} · {self.date}"
+
 
 @dataclass(frozen=True)
 class Writer:

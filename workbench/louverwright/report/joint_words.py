@@ -10,8 +10,9 @@ import math
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
-from ..core.assembly import BORE, DADO, GROOVE, HALF_LAP, NOTCH, SHAPED_EDGE, Board, Cut, Part, board_shell
+from ..core.assembly import BORE, DADO, GROOVE, HALF_LAP, NOTCH, SHAPED_EDGE, Board, Cut, Part
 from ..core.geometry import Plane, Vec
+from ..core.housing import Housing, depth_of, floor_of, housings, open_face
 from ..core.saw import SQUARE, end_spans, setting
 from ..core.solid import (
     END_A,
@@ -50,28 +51,18 @@ def datum(part: Part) -> str:
 def joint_rows(part: Part, write: Writer) -> list[JointRow]:
     """Every cut that is made after the saw's, dados of one housing pattern gathered in one row."""
     rows: list[JointRow] = []
-    cuts = [cut for cut in part.board.cuts if len(cut.planes) != 1 and cut.kind != SHAPED_EDGE]
-    for group in _alike(cuts):
-        if group[0].kind == DADO:
-            rows.append(replace(_dados(group, part, write), sort=SORTS[DADO]))
-        else:
-            rows.extend(replace(_single(cut, part, write), sort=SORTS[cut.kind]) for cut in group)
+    of_face = {each.face: each for each in housings(part)}
+    for cut in part.board.cuts:
+        if cut.kind == DADO:
+            housing = of_face.pop(open_face(floor_of(cut)), None)
+            rows.extend([replace(_dados(housing, part, write), sort=SORTS[DADO])] if housing else [])
+        elif len(cut.planes) != 1 and cut.kind != SHAPED_EDGE:
+            rows.append(replace(_single(cut, part, write), sort=SORTS[cut.kind]))
     return rows
 
 
 #: What steps of one kind are called in the order of cuts.
 SORTS = {SHAPED_EDGE: "shaped edges", HALF_LAP: "half laps", DADO: "dados", GROOVE: "grooves", BORE: "bores", NOTCH: "notches"}
-
-
-def _alike(cuts: list[Cut]) -> list[list[Cut]]:
-    """Cuts in order, dados into the same floor together."""
-    groups: list[list[Cut]] = []
-    for cut in cuts:
-        if groups and cut.kind == DADO == groups[-1][0].kind and cut.planes[0] == groups[-1][0].planes[0]:
-            groups[-1].append(cut)
-        else:
-            groups.append([cut])
-    return groups
 
 
 def _single(cut: Cut, part: Part, write: Writer) -> JointRow:
@@ -85,48 +76,10 @@ def _single(cut: Cut, part: Part, write: Writer) -> JointRow:
 # ---- dados
 
 
-def _floor(cut: Cut) -> Plane:
-    """The plane that a cut's bottom lies in: the one most square to the faces."""
-    return max(cut.planes, key=lambda plane: abs(plane.normal[2]))
-
-
-def _open_face(plane: Plane) -> str:
-    return MARKED_FACE if plane.normal[2] > 0.0 else HIDDEN_FACE
-
-
-def _depth(plane: Plane, board: Board) -> float:
-    return board.thickness - plane.offset if plane.normal[2] > 0.0 else -plane.offset
-
-
-def _walls(cut: Cut) -> list[Plane]:
-    floor = _floor(cut)
-    return [plane for plane in cut.planes if plane is not floor]
-
-
-def long_edge(board: Board) -> str:
-    """The edge on which end A's long point lies; the reference edge where the end is square."""
-    points = [p for p in board_shell(board).points if p[0] < SAME_POINT]
-    return FAR_EDGE if points and min(p[1] for p in points) > board.width / 2.0 else REFERENCE_EDGE
-
-
-def _across(wall: Plane, y: float) -> float:
-    return (wall.offset - wall.normal[1] * y) / wall.normal[0]
-
-
-def _wall_span(cut: Cut, y: float) -> tuple[Plane, float, float]:
-    """The lower wall of a dado, and where both walls meet the line at ``y`` (lower, upper; mm from end A)."""
-    lower, upper = sorted(_walls(cut), key=lambda wall: _across(wall, y))
-    return lower, _across(lower, y), _across(upper, y)
-
-
 def dado_positions(part: Part) -> tuple[str, list[float]] | None:
     """The edge that dados are measured on, and their lower walls' distances from end A's long point."""
-    cuts = [cut for cut in part.board.cuts if cut.kind == DADO]
-    if not cuts:
-        return None
-    edge = long_edge(part.board)
-    y = 0.0 if edge == REFERENCE_EDGE else part.board.width
-    return edge, list(dict.fromkeys(round(_wall_span(cut, y)[1], 6) for cut in cuts))
+    found = housings(part)
+    return (found[0].edge, list(dict.fromkeys(round(low, 6) for each in found for low, _ in each.places))) if found else None
 
 
 def tick_positions(part: Part) -> tuple[str, list[float]]:
@@ -144,25 +97,16 @@ def _along(cut: Cut, board: Board) -> tuple[float, float]:
     return low[0], high[0]
 
 
-def _dados(cuts: list[Cut], part: Part, write: Writer) -> JointRow:
-    board = part.board
-    floor = _floor(cuts[0])
-    edge = long_edge(board)
-    y = 0.0 if edge == REFERENCE_EDGE else board.width
-    wall, low, high = _wall_span(cuts[0], y)
-    normal = wall.normal
-    lean = (math.degrees(math.atan2(normal[1], normal[0])) + 90.0) % 180.0 - 90.0
-    rises = lean * (1.0 if edge == FAR_EDGE else -1.0) > 0.0
-    along = high - low
-    width = along * abs(normal[0])
-    other = part.called(FAR_EDGE if edge == REFERENCE_EDGE else REFERENCE_EDGE)
-    way = f"from the {part.called(edge)} {'up' if rises else 'down'} towards the {part.called(END_B)} at the {other}"
+def _dados(housing: Housing, part: Part, write: Writer) -> JointRow:
+    edge, other = part.called(housing.edge), part.called(housing.other_edge)
+    low, high = housing.places[0]
     return JointRow(
-        f"{len(cuts)} dados, through", part.called(_open_face(floor)),
-        f"{write.angle(abs(lean))} from square, {way}; {write.fine.bare(width)} wide square to the dado (fit it to an "
-        f"offcut of the slat), {write.bare(along)} along the edge; {write.bare(_depth(floor, board))} deep",
-        f"lower wall on the {part.called(edge)}, from {datum(part)}: "
-        + ", ".join(write.bare(_wall_span(cut, y)[1]) for cut in cuts), len(cuts))
+        f"{len(housing.places)} dados, through", part.called(housing.face),
+        f"{write.angle(abs(housing.climb))} from square, from the {edge} {'up' if housing.climb > 0.0 else 'down'} towards "
+        f"the {part.called(END_B)} at the {other}; {write.fine.bare(housing.width)} wide square to the dado (fit it to an "
+        f"offcut of the slat), {write.bare(high - low)} along the edge; {write.bare(housing.depth)} deep",
+        f"lower wall on the {edge}, from {datum(part)}: " + ", ".join(write.bare(low) for low, _ in housing.places),
+        len(housing.places))
 
 
 # ---- laps, grooves
@@ -178,7 +122,7 @@ def waste_box(cut: Cut, board: Board) -> tuple[Vec, Vec]:
 
 def _lap(cut: Cut, part: Part, write: Writer) -> JointRow:
     board = part.board
-    floor = _floor(cut)
+    floor = floor_of(cut)
     low, high = waste_box(cut, board)
     if high[0] > board.length - SAME_POINT and low[0] > SAME_POINT:
         place = f"from {write.bare(low[0])} to the {part.called(END_B)}"
@@ -186,8 +130,8 @@ def _lap(cut: Cut, part: Part, write: Writer) -> JointRow:
         place = f"from {write.bare(low[0])} to {write.bare(high[0])}"
     whole = high[1] - low[1] > board.width - SAME_POINT
     breadth = "across the whole width" if whole else f"{write.bare(low[1])} to {write.bare(high[1])} across"
-    return JointRow(cut.name, part.called(_open_face(floor)),
-                    f"{write.bare(high[0] - low[0])} long, {breadth}, {write.bare(_depth(floor, board))} deep",
+    return JointRow(cut.name, part.called(open_face(floor)),
+                    f"{write.bare(high[0] - low[0])} long, {breadth}, {write.bare(depth_of(floor, board))} deep",
                     f"{place}, along from {datum(part)}")
 
 
@@ -255,14 +199,24 @@ def _level_name(level: float, part: Part, write: Writer) -> str:
 # ---- bores
 
 
-def _bore(cut: Cut, part: Part, write: Writer) -> JointRow:
+@dataclass(frozen=True)
+class Hole:
+    """A round hole: diameter, depth in words, the face it is bored from, and where its centre is."""
+
+    diameter: str
+    depth: str
+    face: str
+    place: str
+
+
+def hole(cut: Cut, part: Part, write: Writer) -> Hole:
+    """A bore in words."""
     assert cut.bore is not None
     bore, board = cut.bore, part.board
     axis = max(range(3), key=lambda i: abs(bore.direction[i]))
     through = bore.length > board.size[axis] - SAME_POINT
     first = bore.direction[axis] > 0.0
     face = ((END_A, END_B), (REFERENCE_EDGE, FAR_EDGE), (HIDDEN_FACE, MARKED_FACE))[axis][0 if first else 1]
-    depth = "right through" if through else f"{write.bare(bore.length)} deep"
     if axis == 0:
         place = (f"centre {write.bare(bore.start[1])} from the {part.called(REFERENCE_EDGE)}, "
                  f"{write.bare(bore.start[2])} from the {part.called(HIDDEN_FACE)}")
@@ -270,5 +224,10 @@ def _bore(cut: Cut, part: Part, write: Writer) -> JointRow:
         place = (f"centre {write.bare(bore.start[0])} along from {datum(part)}, "
                  f"{write.bare(bore.start[1])} across from the {part.called(REFERENCE_EDGE)}")
     inside = SAME_POINT < bore.start[axis] < board.size[axis] - SAME_POINT
-    where = "the floor of the bore before it" if inside else part.called(face)
-    return JointRow(cut.name, where, f"Ø {write.bare(bore.diameter)}, {depth}, square to the face", place)
+    return Hole(f"Ø {write.bare(bore.diameter)}", "right through" if through else f"{write.bare(bore.length)} deep",
+                "the floor of the bore before it" if inside else part.called(face), place)
+
+
+def _bore(cut: Cut, part: Part, write: Writer) -> JointRow:
+    each = hole(cut, part, write)
+    return JointRow(cut.name, each.face, f"{each.diameter}, {each.depth}, square to the face", each.place)

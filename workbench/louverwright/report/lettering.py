@@ -64,6 +64,10 @@ def overlap(a: Box, b: Box) -> bool:
 
 def crosses(line: tuple[Point, Point], box: Box) -> bool:
     """Whether some of a line lies inside a box."""
+    (x, y), (u, v) = line
+    if (x <= box[0] and u <= box[0]) or (x >= box[2] and u >= box[2]) or (y <= box[1] and v <= box[1]) or (
+            y >= box[3] and v >= box[3]):
+        return False
     first, last = 0.0, 1.0
     for axis in (0, 1):
         start, way = line[0][axis], line[1][axis] - line[0][axis]
@@ -84,10 +88,20 @@ def lettered(points: Sequence[tuple[str, Point]], size: float, taken: Taken) -> 
     for letter, p in points:
         out = math.atan2(p[1] - middle[1], p[0] - middle[0])
         others = [q for _, q in points if q != p]
-        label = min(_places(letter, p, out, size), key=lambda each: _cost(each[1], each[0], p, others, taken))[1]
+        label = _best(_places(letter, p, out, size), p, others, taken)
         labels.append(label)
         taken.add((label,))
     return labels
+
+
+def _best(places: Iterable[tuple[float, Label]], own: Point, others: Sequence[Point], taken: Taken) -> Label:
+    """The first of the places with the least against it; one that has more against it by itself is not tried."""
+    best, least = None, math.inf
+    for against, label in places:
+        if against < least and (cost := _cost(label, against, own, others, taken)) < least:
+            best, least = label, cost
+    assert best is not None
+    return best
 
 
 def _places(letter: str, p: Point, out: float, size: float) -> list[tuple[float, Label]]:

@@ -38,10 +38,10 @@ FORMAT, FORMAT_VERSION = "louverwright-mending", 1
 
 def mending_report(repair: Repair) -> Report:
     """The report, ready for any writer."""
-    title = repair.job.spec.project or "Louvered roof vent"
+    title = repair.job.title
     return Report(title=title, subtitle=f"A part came out wrong: {heading(repair)}", title_block=_title_block(repair),
                   blocks=(*_summary(repair), *_bench(repair), *_lost(repair), *_ways(repair)),
-                  footer=f"{title} · model {repair.job.fingerprint} · revision {repair.job.revision} · {repair.job.date}")
+                  footer=repair.job.stamp)
 
 
 def _title_block(repair: Repair) -> tuple[tuple[str, str], ...]:

@@ -117,14 +117,33 @@ class Column:
 
 
 @dataclass(frozen=True)
+class Tally:
+    """What can be counted off as it is cut: ``pieces`` alike under a mark, and the stage and stock to choose it by.
+
+    ``piece`` is a digest of one piece as it is cut, so that a count outlives what does not change the piece.
+    """
+
+    piece: str
+    mark: str
+    name: str
+    pieces: int
+    stage: str
+    stock: str
+
+
+@dataclass(frozen=True)
 class Table:
+    """A table; ``tallies`` are one for each row that can be counted off, or none.  On paper they show nothing."""
+
     columns: tuple[Column, ...]
     rows: tuple[tuple[CellLike, ...], ...]
     caption: str = ""
     note: str = ""
+    tallies: tuple[Tally, ...] = ()
 
     def __post_init__(self) -> None:
         _require(len(self.columns) > 0, f"Table {self.caption!r} has no columns.")
+        _require(len(self.tallies) in (0, len(self.rows)), f"Table {self.caption!r} has a tally for each row, or none.")
         for row in self.rows:
             _require(len(row) == len(self.columns),
                      f"Table {self.caption!r}: a row has {len(row)} cells for {len(self.columns)} columns.")
@@ -161,9 +180,10 @@ class Row:
 
 @dataclass(frozen=True)
 class Together:
-    """Blocks one below the other, kept on one page when they fit on one."""
+    """Blocks one below the other, kept on one page when they fit on one; with a tally they are about one mark."""
 
     blocks: tuple[Block, ...]
+    tally: Tally | None = None
 
     def __post_init__(self) -> None:
         _no_break_in(self.blocks, "Together")
@@ -182,7 +202,8 @@ class Report:
     """A whole report.
 
     `title_block` is label and value pairs at the head of the first page. `footer` is printed at the foot
-    of each page with `page_label`, in which {page} and {pages} stand for numbers. `language` is a BCP 47 tag.
+    of each page with `page_label`, in which {page} and {pages} stand for numbers. `language` is a BCP 47 tag. `model`
+    is the fingerprint of what it is about, for counts that a browser keeps.
     """
 
     title: str
@@ -192,6 +213,7 @@ class Report:
     footer: str
     language: str = "en"
     page_label: str = "Page {page} of {pages}"
+    model: str = ""
 
     def __post_init__(self) -> None:
         names = [name for block in walk(self.blocks) for name in _anchors_of(block)]
@@ -207,6 +229,15 @@ def walk(blocks: tuple[Block, ...]) -> Iterator[Block]:
         yield block
         if isinstance(block, (Row, Together)):
             yield from walk(block.blocks)
+
+
+def tallies_of(blocks: tuple[Block, ...]) -> Iterator[Tally]:
+    """Every tally in reading order; a mark that stands in a list and has a group of its own has two alike."""
+    for block in walk(blocks):
+        if isinstance(block, Table):
+            yield from block.tallies
+        elif isinstance(block, Together) and block.tally is not None:
+            yield block.tally
 
 
 def _no_break_in(blocks: tuple[Block, ...], holder: str) -> None:

@@ -108,8 +108,8 @@ def seat_rows(part: Part, job: Job) -> list[JointRow]:
         places = ", ".join(write.bare(place) for place in lookout_lines(job.sizes))
         return [JointRow("where they stand", "behind each barge board", "upper edge to the sheathing",
                          f"middle, down the barge board's upper edge from its peak: {places}", part.count)]
-    found = seats(part, job.assembly)
-    return [_marks(found, part, write), _screws(found, part, write)] if found else []
+    holes = screw_holes(part, job)
+    return [_marks(seats(part, job.assembly), part, write), _screws(holes)] if holes else []
 
 
 def _marks(found: tuple[SlatEnd, ...], part: Part, write: Writer) -> JointRow:
@@ -134,8 +134,25 @@ def _place(seat: SlatEnd, edge: str, part: Part, write: Writer) -> str:
     return write.bare(x) if a - SAME_POINT < x < b + SAME_POINT else "off the wood"
 
 
-def _screws(found: tuple[SlatEnd, ...], part: Part, write: Writer) -> JointRow:
-    """A screw runs along the slat's faces and square to its marks, no deeper than it stays in the slat."""
+@dataclass(frozen=True)
+class ScrewHoles:
+    """The holes for the screws of a raking stile's slats: how many to a slat and in all, the bit, how it leans, the screws'
+    length and the places, in words."""
+
+    each: int
+    number: int
+    bit: str
+    lean: str
+    screw: str
+    place: str
+
+
+def screw_holes(part: Part, job: Job) -> ScrewHoles | None:
+    """A raking stile's holes; None for any other part.  A screw runs along the slat's faces and square to its marks, no deeper
+    than it stays in the slat."""
+    found, write = seats(part, job.assembly), job.writer
+    if not found:
+        return None
     board, seat = part.board, found[0]
     normal = seat.high.normal
     lean = math.asin(min(1.0, abs(normal[2])))
@@ -143,11 +160,16 @@ def _screws(found: tuple[SlatEnd, ...], part: Part, write: Writer) -> JointRow:
     hold = min(SCREW_HOLD, *(each.room(share) for each in found for share in seat.screws))
     places = " and ".join(write.bare(seat.middle(share)[1]) for share in seat.screws)
     count = len(seat.screws)
+    return ScrewHoles(
+        count, count * len(found), f"Ø {write.bare(SCREW_SHANK)}",
+        f"the {part.called(MARKED_FACE)}, square to the marks, the bit leaning {write.angle(math.degrees(lean))} "
+        f"with its point towards the {towards}", write.length(board.thickness / math.cos(lean) + hold),
+        f"half-way between each slat's two arrises, {places} across from the {part.called(REFERENCE_EDGE)}")
+
+
+def _screws(holes: ScrewHoles) -> JointRow:
     return JointRow(
-        f"{count} screws into each slat, {count * len(found)} in all",
-        f"bored from the {part.called(MARKED_FACE)}, square to the marks, the bit leaning {write.angle(math.degrees(lean))} "
-        f"with its point towards the {towards}: so it runs along the slat, which is bored for the thread. Screws driven and "
+        f"{holes.each} screws into each slat, {holes.number} in all",
+        f"bored from {holes.lean}: so it runs along the slat, which is bored for the thread. Screws driven and "
         "sunk from the other face; waterproof glue or sealant on the slats' ends",
-        f"Ø {write.bare(SCREW_SHANK)} right through; screws {write.length(board.thickness / math.cos(lean) + hold)} long",
-        f"half-way between each slat's two arrises, {places} across from the {part.called(REFERENCE_EDGE)}",
-        count * len(found))
+        f"{holes.bit} right through; screws {holes.screw} long", holes.place, holes.number)

@@ -65,18 +65,22 @@ class _Faces:
         material.diffuseColor.setValue(*look.colour)
         material.transparency.setValue(look.transparency / 100.0)
         self.points, self.faces, self.lines = coin.SoCoordinate3(), coin.SoIndexedFaceSet(), coin.SoIndexedLineSet()
+        self.shown: list[tuple[tuple[tuple[Vec, ...], ...], Vec]] = []
         drawn = coin.SoBaseColor()
         drawn.rgb.setValue(*(0.45 * part for part in look.colour))
         for node in (self.points, material, self.faces, drawn, self.lines):
             self.root.addChild(node)
 
     def show(self, pieces: Sequence[Outline], shift: Callable[[Outline], Vec]) -> None:
+        wanted = [(piece.faces, shift(piece)) for piece in pieces]
+        if wanted == self.shown:
+            return
+        self.shown = wanted
         points: list[Vec] = []
         faces: list[int] = []
         lines: list[int] = []
-        for piece in pieces:
-            dx, dy, dz = shift(piece)
-            for face in piece.faces:
+        for piece, (dx, dy, dz) in wanted:
+            for face in piece:
                 first = len(points)
                 points.extend((x + dx, y + dy, z + dz) for x, y, z in face)
                 ring = range(first, len(points))
