@@ -145,7 +145,7 @@ def _sizes(spec: Spec, at: Sizes) -> dict[str, Any]:
         "overall_width": at.base.width + 2.0 * at.plan.out(1), "overall_length": at.base.width + 2.0 * at.plan.out(0),
         "overall_height": peak, "base_top": at.base.top,
         "stage_height": louver.top - at.base.top, "slats": louver.slats,
-        "eave_width": 2.0 * min(at.roof_half(0), at.roof_half(1)),
+        "eave_width": 2.0 * min(at.roof_reach(0), at.roof_reach(1)),
         "slat_spacing": louver.spacing, "slat_gap": louver.gap, "rain_overlap": louver.overlap(spec.rain_angle),
         "face_pitch": cap.pitch, "hip_slope": 0.0 if cap.gables else cap.hip_slope,
         "end_face_pitch": 0.0 if cap.runs == (1.0, 1.0) else at.end_pitch,

@@ -137,7 +137,7 @@ KINDS: tuple[Kind, ...] = (
     Kind("roof.gable.peak", 20, "Gable-end peak board", "trim_stock"),
     Kind("roof.gable.screen", 21, "Gable-end screen", "screen_stock"),
     Kind("roof.gable.apron", 23, "Gable-end apron", "trim_stock",
-         held="Glue and screws to the plate's edge, clear of the louver frame below; sealant on the upper edge, under the "
+         held="Screws to the plate's edge, clear of the louver frame below; sealant on the upper edge, under the "
               "sill."),
     Kind("roof.lookout", 24, "Lookout", "rafter_stock", faces=("face up the slope", "face down the slope"),
          ends=("end at the rafter", "end at the barge board"),
