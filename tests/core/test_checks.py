@@ -58,6 +58,7 @@ PROVOKED: list[tuple[str, dict[str, Any], str, str, str]] = [
      "Shop offcuts is “2x5”: it is no stick of the stock list. Choose one of: 1x10, 1x12"),
     ("us", {"shop_offcuts": "2x4: 1200 and a bit"}, "offcuts", "shop_offcuts",
      "Shop offcuts is “1200 and a bit”: it is not a length"),
+    ("us", {"prices": "2x4: long = 4.20"}, "prices", "prices", "Prices is “long”: it is not a length. Give figures"),
     ("us", {"width": 0.0}, "width", "width", "Width is 0: no ridge length is given"),
     ("us", {"width": 0.0, "ridge_length": 2_000.0}, "width", "width",
      "Width is 208.3 mm: by the width rule from the ridge"),

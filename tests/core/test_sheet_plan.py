@@ -7,15 +7,14 @@ import random
 from collections import Counter
 
 import pytest
+from making import EXAMPLES, job_of
 
-from louverwright.core.sheet_plan import Outline, Sheet, SheetPiece, apart, area, hull, sheet_plan
+from louverwright.core.buying import Shop, sheets_to_buy
+from louverwright.core.nesting import TURNS
+from louverwright.core.sheet_pieces import sheet_piece
+from louverwright.core.sheet_plan import Outline, Sheet, SheetPiece, hull, sheet_plan
 
 KERF = 3.2
-SQUARE: Outline = ((0.0, 0.0), (10.0, 0.0), (10.0, 10.0), (0.0, 10.0))
-
-
-def moved(shape: Outline, x: float, y: float) -> Outline:
-    return tuple((a + x, b + y) for a, b in shape)
 
 
 def inside(p: tuple[float, float], shape: Outline) -> bool:
@@ -36,33 +35,59 @@ def walk(shape: Outline, step: float) -> list[tuple[float, float]]:
     return out
 
 
-def check(sheets: tuple[Sheet, ...], pieces: list[SheetPiece], long: float, wide: float, kerf: float) -> None:
+def piece_of(mark: str, outline: Outline, bevel: float = 0.0, either: bool = False) -> SheetPiece:
+    """A piece 12 thick; with a bevel (mm of overhang over the thickness) all its slanting sides lean in upwards."""
+    low = list(outline)
+    normals = []
+    for (ax, ay), (bx, by) in zip(outline, (*outline[1:], outline[0]), strict=True):
+        long = math.hypot(bx - ax, by - ay)
+        normal = ((by - ay) / long, (ax - bx) / long)
+        leans = bevel if min(abs(normal[0]), abs(normal[1])) > 1e-9 else 0.0
+        normals.append((normal, normal[0] * ax + normal[1] * ay, leans))
+    high = []
+    for ((n, c, e), (m, d, f)) in zip((normals[-1], *normals[:-1]), normals, strict=True):
+        det = n[0] * m[1] - n[1] * m[0]
+        high.append((((c - e) * m[1] - (d - f) * n[1]) / det, (n[0] * (d - f) - m[0] * (c - e)) / det))
+    bevels = []
+    for n, c, e in normals:
+        if e:
+            size = math.hypot(1.0, e / 12.0)
+            bevels.append(((n[0] / size, n[1] / size, e / 12.0 / size), c / size, True))
+    return SheetPiece(mark, (*((x, y, 0.0) for x, y in low), *((x, y, 12.0) for x, y in high)), tuple(bevels), either)
+
+
+def check(sheets: tuple[Sheet, ...], pieces: list[SheetPiece], long: float, wide: float, kerf: float, step: float = 4.0
+          ) -> None:
     made = Counter(laid.mark for sheet in sheets for laid in sheet.laid)
     assert made == Counter(piece.mark for piece in pieces)
     of = {piece.mark: piece for piece in pieces}
     for sheet in sheets:
         for number, laid in enumerate(sheet.laid):
             piece = of[laid.mark]
-            assert all(-0.02 <= x <= long + 0.02 and -0.02 <= y <= wide + 0.02 for x, y in laid.outline)
-            turn = -1.0 if laid.turned else 1.0
-            first, begin = laid.outline[0], piece.outline[0]
-            assert all((x - first[0], y - first[1]) == pytest.approx((turn * (a - begin[0]), turn * (b - begin[1])), abs=1e-6)
-                       for (x, y), (a, b) in zip(laid.outline, piece.outline, strict=True))
+            assert all(-0.02 <= x <= long + 0.02 and -0.02 <= y <= wide + 0.02 for x, y, _ in laid.points)
+            signs = TURNS[laid.turn]
+            assert piece.either or signs[2] > 0.0, "the outside face lies up"
+            first, begin = laid.points[0], piece.points[0]
+            assert all(tuple(a - b for a, b in zip(p, first, strict=True)) == pytest.approx(
+                tuple(s * (a - b) for s, a, b in zip(signs, q, begin, strict=True)), abs=1e-6)
+                for p, q in zip(laid.points, piece.points, strict=True))
             for other in sheet.laid[:number]:
-                points, others = walk(laid.outline, 4.0), walk(other.outline, 4.0)
-                assert not any(inside(p, other.outline) for p in points) and not any(inside(p, laid.outline) for p in others)
-                assert min(math.dist(p, q) for p in points for q in others) > kerf - 0.05
+                for level in ("upper", "lower"):
+                    mine, yours = getattr(laid, level), getattr(other, level)
+                    points, others = walk(mine, step), walk(yours, step)
+                    assert not any(inside(p, yours) for p in points) and not any(inside(p, mine) for p in others)
+                    assert min(math.dist(p, q) for p in points for q in others) > kerf - 0.05
 
 
 def some_pieces(seed: int) -> list[SheetPiece]:
-    """Rectangles, triangles and trapezia, some of them alike."""
+    """Rectangles, triangles and trapezia, some of them alike, some bevelled, some with either face outside."""
     chance = random.Random(seed)
     out = []
     for number in range(chance.randint(1, 4)):
-        long, wide = chance.uniform(80.0, 500.0), chance.uniform(40.0, 300.0)
-        top = chance.choice((0.0, 0.4, 1.0)) * long
+        long, wide = chance.uniform(80.0, 500.0), chance.uniform(60.0, 300.0)
+        top = chance.choice((0.4, 0.7, 1.0)) * long
         shape = hull([(0.0, 0.0), (long, 0.0), (long / 2.0 + top / 2.0, wide), (long / 2.0 - top / 2.0, wide)])
-        out += [SheetPiece(f"P{number}", shape)] * chance.randint(1, 3)
+        out += [piece_of(f"P{number}", shape, chance.choice((0.0, 5.0)), chance.random() < 0.5)] * chance.randint(1, 3)
     return out
 
 
@@ -72,32 +97,57 @@ def test_nothing_overlaps_and_a_saw_cut_lies_between(seed: int) -> None:
     check(sheet_plan(pieces, 800.0, 400.0, KERF), pieces, 800.0, 400.0, KERF)
 
 
-@pytest.mark.parametrize(("x", "y", "distance"), [(12.0, 0.0, 2.0), (13.0, 14.0, 5.0), (5.0, 5.0, 0.0), (10.0, 0.0, 0.0),
-                                                  (2.0, 30.0, 20.0)])
-def test_the_distance_of_two_outlines(x: float, y: float, distance: float) -> None:
-    assert apart(SQUARE, moved(SQUARE, x, y)) == pytest.approx(distance)
+TRAPEZIUM: Outline = ((0.0, 0.0), (200.0, 0.0), (140.0, 120.0), (60.0, 120.0))
 
 
-def test_triangles_lie_head_to_tail() -> None:
+def test_triangles_lie_head_to_tail_and_one_cut_makes_both_sides() -> None:
     """Three triangles 100 long and 80 high need 300 side by side, but turned by turn 200 and two slanting saw cuts."""
-    triangle = SheetPiece("T", hull([(0.0, 0.0), (100.0, 0.0), (50.0, 80.0)]))
-    sheets = sheet_plan([triangle] * 3, 210.0, 80.0, KERF)
-    assert len(sheets) == 1 and [laid.turned for laid in sheets[0].laid] == [False, True, False]
+    triangle = piece_of("T", ((0.0, 0.0), (100.0, 0.0), (50.0, 80.0)))
+    (sheet,) = sheet_plan([triangle] * 3, 210.0, 80.0, KERF)
+    assert [laid.turn for laid in sheet.laid] == ["", "turned", ""]
+    assert [laid.shared for laid in sheet.laid] == [False, True, True]
     slant = KERF * math.hypot(50.0, 80.0) / 80.0
-    assert max(x for laid in sheets[0].laid for x, _ in laid.outline) == pytest.approx(200.0 + 2.0 * slant, abs=0.05)
+    assert max(laid.end for laid in sheet.laid) == pytest.approx(200.0 + 2.0 * slant, abs=0.05)
+
+
+@pytest.mark.parametrize("either", [True, False])
+def test_bevelled_sides_are_opposites_only_face_up_beside_face_down(either: bool) -> None:
+    """Turned in the plane the lower edges are a saw cut apart and each side has a cut of its own; face down one cut, whose
+    kerf is measured square to the bevel, makes both sides, and the edges of one face stand over the other's."""
+    pieces = [piece_of("T", TRAPEZIUM, bevel=6.0, either=either)] * 2
+    (sheet,) = sheet_plan(pieces, 800.0, 130.0, KERF)
+    check((sheet,), pieces, 800.0, 130.0, KERF)
+    assert [laid.turn for laid in sheet.laid] == ["", "face down" if either else "turned"]
+    assert sheet.laid[1].shared == either
+    lean, over = math.hypot(60.0, 120.0) / 120.0, math.hypot(1.0, 6.0 / 12.0)
+    side_by_side = 340.0 + KERF * lean
+    nested = 340.0 + KERF * lean * over - 6.0 * lean
+    assert sheet.laid[1].end == pytest.approx(nested if either else side_by_side, abs=0.01)
 
 
 def test_eight_squares_on_a_sheet_with_its_saw_cuts() -> None:
     """4 × 8 ft and squares of 23 7/8 in at a saw cut of 1/8 in: eight, computed from the row of four and three cuts."""
     side = 23.875 * 25.4
-    pieces = [SheetPiece("S", ((0.0, 0.0), (side, 0.0), (side, side), (0.0, side)))] * 8
+    pieces = [piece_of("S", ((0.0, 0.0), (side, 0.0), (side, side), (0.0, side)))] * 8
     assert len(sheet_plan(pieces, 2438.4, 1219.2, 3.175)) == 1
 
 
 def test_a_piece_is_never_turned_across_the_grain() -> None:
     with pytest.raises(ValueError, match="larger than the sheet"):
-        sheet_plan([SheetPiece("X", ((0.0, 0.0), (50.0, 0.0), (50.0, 300.0), (0.0, 300.0)))], 400.0, 200.0, KERF)
+        sheet_plan([piece_of("X", ((0.0, 0.0), (50.0, 0.0), (50.0, 300.0), (0.0, 300.0)))], 400.0, 200.0, KERF)
 
 
-def test_the_area_of_a_hull() -> None:
-    assert area(hull([(0.0, 0.0), (4.0, 0.0), (2.0, 1.0), (4.0, 3.0), (0.0, 3.0), (2.0, 3.0)])) == pytest.approx(12.0)
+@pytest.mark.parametrize("name", [name for name in ("hay-barn-28ft", "octagon-dairy") if name in EXAMPLES])
+def test_the_examples_sheets(name: str) -> None:
+    job = job_of(name)
+    of = {part.mark: sheet_piece(part) for part in job.assembly.parts if part.stock.form == "sheet"}
+    wanted = [(part, job.count(part)) for part in job.assembly.parts]
+    for buy in sheets_to_buy(wanted, Shop(KERF)):
+        if buy.stock.form == "sheet":
+            pieces = [of[part.mark] for part, many in wanted for _ in range(many) if part.stock == buy.stock]
+            sheets = tuple(sheet for sheet, many in buy.sheets for _ in range(many))
+            check(sheets, pieces, buy.length, buy.stock.width, KERF, 12.0)
+            assert buy.least <= buy.count
+    sheathing = [laid for buy in sheets_to_buy(wanted, Shop(KERF)) for sheet, _ in buy.sheets for laid in sheet.laid
+                 if laid.mark.startswith("R9")]
+    assert any(laid.turn == "face down" and laid.shared for laid in sheathing)

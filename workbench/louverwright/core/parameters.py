@@ -330,8 +330,9 @@ PARAMETERS: tuple[Parameter, ...] = (
               "and square.", 0.0, 300.0, scope=PAPER),
     Parameter("defect_allowance", NUMBER, SHOP, 0.0, "How much of a new stick you reckon lost to knots, wane and splits, in "
               "percent of its length.", 0.0, 40.0, scope=PAPER),
-    Parameter("prices", TEXT, SHOP, "", "What the yard asks, in one currency, as stock and price for a metre, a foot or a "
-              "piece: 2x4: 2.10/m; 1x6: 0.95/ft; plywood 1/2: 38 each. Gives a cost sheet.", high=LONGEST_NOTE, scope=PAPER),
+    Parameter("prices", TEXT, SHOP, "", "What the yard asks, in one currency, as stock and price for a metre, a foot, a piece "
+              "or a length: 1x6: 0.95/ft; plywood 1/2: 38 each; 2x4: 8 ft = 4.20, 10 ft = 5.60. Gives a cost sheet; stock "
+              "with a price for every length is bought at the least cost.", high=LONGEST_NOTE, scope=PAPER),
     Parameter("shop_offcuts", TEXT, SHOP, "", "Offcuts that you have already, as stock and lengths: 2x4: 1200, 900; 1x6: 2 m. "
               "A bare number is in mm.", high=LONGEST_NOTE, scope=PAPER),
     Parameter("shortest_offcut", LENGTH, SHOP, 300.0, "Shortest offcut that you keep.", 50.0, 3_000.0, scope=PAPER),

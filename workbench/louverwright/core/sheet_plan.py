@@ -1,50 +1,112 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
 """Which sheets to buy and how to lay the pieces on them, in strips along the sheet's face grain.
 
-A piece keeps its grain along the sheet and its faces: it is laid as it is or turned half round in the sheet's plane, so that
-triangles and trapezia lie head to tail.  Between any two pieces a saw cut's width is left.  x runs along the sheet's grain,
-y across; millimetres.
+A piece keeps its grain along the sheet.  It is laid as it is or turned half round in the sheet's plane, and face down where
+either face may be outside, so that triangles and trapezia lie head to tail.  Between two pieces runs a saw cut: a slab as
+thick as the kerf along the side of one of them.  Where it is the side of both, one cut makes them: bevelled sides are
+opposites only face up beside face down, square ones also turned in the plane.  x runs along the sheet's grain, y across,
+z up; millimetres.
 """
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from functools import cached_property
+
+from .geometry import Vec, dot
+from .nesting import AS_IT_IS, TURNED, TURNS
 
 Point = tuple[float, float]
 Outline = tuple[Point, ...]
-#: A placement is found to this (mm), and pieces this much larger than the sheet still fit it.
-NEAR = 0.01
-#: As many pieces before it in its strip are looked at for each new one.
-BACK = 4
+#: A plane that a piece lies behind: outward normal, offset, and whether it is one of the piece's own sides.
+Side = tuple[Vec, float, bool]
+#: Pieces this much (mm) larger than the sheet still fit it; sides are opposites to ``TRUE``.
+NEAR, TRUE = 0.01, 1e-5
 
 
 @dataclass(frozen=True)
 class SheetPiece:
-    """A piece to lay: what it is called, and its convex outline, which begins at x = 0 and y = 0."""
+    """A piece to lay: its mark, the corners of its solid (from 0, 0, 0), its bevelled sides, and whether either face may be
+    outside."""
 
     mark: str
-    outline: Outline
+    points: tuple[Vec, ...]
+    bevels: tuple[Side, ...] = ()
+    either: bool = False
 
-    @property
+    @cached_property
     def long(self) -> float:
         """Along the grain (mm)."""
-        return max(x for x, _ in self.outline)
+        return max(p[0] for p in self.points)
 
-    @property
+    @cached_property
     def wide(self) -> float:
         """Across the grain (mm)."""
-        return max(y for _, y in self.outline)
+        return max(p[1] for p in self.points)
+
+    @cached_property
+    def thick(self) -> float:
+        """Its thickness (mm)."""
+        return max(p[2] for p in self.points)
+
+    @cached_property
+    def ways(self) -> tuple[Laid, ...]:
+        """The piece at (0, 0) in every turn that it may have."""
+        turns = TURNS if self.either else (AS_IT_IS, TURNED)
+        return tuple(self._lying(turn) for turn in turns)
+
+    def _lying(self, turn: str) -> Laid:
+        signs, size = TURNS[turn], (self.long, self.wide, self.thick)
+
+        def there(p: Vec) -> Vec:
+            x, y, z = (c if s > 0.0 else end - c for c, s, end in zip(p, signs, size, strict=True))
+            return (x, y, z)
+
+        def side(of: Side) -> Side:
+            (x, y, z), offset, own = of
+            gone = sum(n * end for n, s, end in zip(of[0], signs, size, strict=True) if s < 0.0)
+            return (x * signs[0], y * signs[1], z * signs[2]), offset - gone, own
+
+        points = tuple(there(p) for p in self.points)
+        return Laid(self.mark, turn, points, (*map(side, self.bevels), *_upright(points)))
 
 
 @dataclass(frozen=True)
 class Laid:
-    """A piece on its sheet: its outline where it lies, and whether it is turned half round."""
+    """A piece on its sheet: how it is turned, its corners, the planes of its sides, whether the side towards the piece before
+    it in its strip is made by the cut that makes that one's, and where its strip begins (y, mm)."""
 
     mark: str
-    outline: Outline
-    turned: bool
+    turn: str
+    points: tuple[Vec, ...]
+    sides: tuple[Side, ...]
+    shared: bool = False
+    strip: float = 0.0
+
+    @property
+    def upper(self) -> Outline:
+        """The outline of the face that lies up."""
+        return self._face(max(p[2] for p in self.points))
+
+    @property
+    def lower(self) -> Outline:
+        """The outline of the face that lies down."""
+        return self._face(min(p[2] for p in self.points))
+
+    @property
+    def end(self) -> float:
+        """How far along the sheet it reaches (mm)."""
+        return max(p[0] for p in self.points)
+
+    def _face(self, z: float) -> Outline:
+        return hull([(p[0], p[1]) for p in self.points if abs(p[2] - z) < NEAR])
+
+    def moved(self, x: float, y: float, shared: bool) -> Laid:
+        """The same piece further along and across."""
+        points = tuple((p[0] + x, p[1] + y, p[2]) for p in self.points)
+        sides = tuple((n, offset + n[0] * x + n[1] * y, own) for n, offset, own in self.sides)
+        return Laid(self.mark, self.turn, points, sides, shared, self.strip + y)
 
 
 @dataclass(frozen=True)
@@ -69,7 +131,7 @@ def hull(points: Sequence[Point]) -> Outline:
     def chain(way: Sequence[Point]) -> list[Point]:
         out: list[Point] = []
         for p in way:
-            while len(out) > 1 and _side(out[-2], out[-1], p) <= 1e-6:
+            while len(out) > 1 and _left_of(out[-2], out[-1], p) <= 1e-6:
                 out.pop()
             out.append(p)
         return out[:-1]
@@ -77,16 +139,21 @@ def hull(points: Sequence[Point]) -> Outline:
     return (*chain(ordered), *chain(ordered[::-1]))
 
 
-def area(outline: Outline) -> float:
-    """The area of an outline (mm²)."""
-    return 0.5 * abs(sum(a[0] * b[1] - b[0] * a[1] for a, b in zip(outline, (*outline[1:], outline[0]), strict=True)))
+def _left_of(a: Point, b: Point, p: Point) -> float:
+    return (b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0])
 
 
-def apart(a: Outline, b: Outline) -> float:
-    """The distance of two convex outlines (mm); 0 where they touch or overlap."""
-    if not any(_parts(edge, b) for edge in _edges(a)) and not any(_parts(edge, a) for edge in _edges(b)):
-        return 0.0
-    return min(*(_to(p, edge) for p in a for edge in _edges(b)), *(_to(p, edge) for p in b for edge in _edges(a)))
+def _upright(points: Sequence[Vec]) -> tuple[Side, ...]:
+    """The upright planes round a solid's shadow; those that hold an edge of both faces are its own sides."""
+    outline, sides = hull([(p[0], p[1]) for p in points]), []
+    top = max(p[2] for p in points)
+    for (ax, ay), (bx, by) in zip(outline, (*outline[1:], outline[0]), strict=True):
+        long = ((bx - ax) ** 2 + (by - ay) ** 2) ** 0.5
+        normal = ((by - ay) / long, (ax - bx) / long, 0.0)
+        offset = dot(normal, (ax, ay, 0.0))
+        levels = [p[2] for p in points if abs(dot(normal, p) - offset) < NEAR]
+        sides.append((normal, offset, min(levels) < NEAR and max(levels) > top - NEAR))
+    return tuple(sides)
 
 
 def sheet_plan(pieces: Sequence[SheetPiece], long: float, wide: float, kerf: float) -> tuple[Sheet, ...]:
@@ -127,57 +194,38 @@ def _new_strip(sheets: list[list[_Strip]], need: float, wide: float, kerf: float
 def _add(strip: _Strip, piece: SheetPiece, long: float, kerf: float) -> bool:
     """Lays a piece behind the strip's last one, whichever way up takes less of it; False where there is no room."""
     ways = []
-    for turned in (False, True):
-        shape = tuple((piece.long - x, piece.wide - y) for x, y in piece.outline) if turned else piece.outline
-        shape = _moved(shape, 0.0, strip.y)
-        x = max((_clear(shape, other.outline, kerf) for other in strip.laid[-BACK:]), default=0.0)
-        ways.append((round(max(x, 0.0), 3), turned, shape))
-    x, turned, shape = min(ways, key=lambda way: (way[0], way[1]))
+    for number, way in enumerate(piece.ways):
+        shape = way.moved(0.0, strip.y, False)
+        needs = [_clear(shape, other, kerf) for other in strip.laid]
+        x, shared = max(needs, default=(0.0, False))
+        ways.append((round(max(x, 0.0), 3), number, shape, shared and x >= 0.0))
+    x, _, shape, shared = min(ways, key=lambda way: way[:2])
     if x + piece.long > long + NEAR:
         return False
-    strip.laid.append(Laid(piece.mark, _moved(shape, x, 0.0), turned))
+    strip.laid.append(shape.moved(x, 0.0, shared))
     return True
 
 
-def _clear(shape: Outline, other: Outline, kerf: float) -> float:
-    """How far to move a shape along x for it to lie a saw cut behind another."""
-    high = max(x for x, _ in other) + kerf - min(x for x, _ in shape)
-    low = _middle(other) - _middle(shape)
-    if apart(_moved(shape, low, 0.0), other) >= kerf:
-        return high
-    while high - low > NEAR / 4.0:
-        middle = (low + high) / 2.0
-        if apart(_moved(shape, middle, 0.0), other) >= kerf:
-            high = middle
-        else:
-            low = middle
-    return high
+def _clear(shape: Laid, other: Laid, kerf: float) -> tuple[float, bool]:
+    """How far to move a shape along x for it to lie a saw cut behind another, and whether that cut makes a side of both."""
+    best, shared = float("inf"), False
+    for normal, offset, own in other.sides:
+        x = _beyond(normal, offset + kerf - min(dot(normal, p) for p in shape.points))
+        if x < best:
+            best, shared = x, own and _has_opposite(normal, shape)
+    for normal, offset, own in shape.sides:
+        x = _beyond((-normal[0], normal[1], normal[2]), offset + kerf - min(dot(normal, p) for p in other.points))
+        if x < best:
+            best, shared = x, own and _has_opposite(normal, other)
+    return best, shared
 
 
-def _middle(shape: Outline) -> float:
-    return sum(x for x, _ in shape) / len(shape)
+def _beyond(normal: Vec, lack: float) -> float:
+    """How far along x what lacks so much (mm) to lie beyond a plane must be moved."""
+    if normal[0] > TRUE:
+        return lack / normal[0]
+    return float("inf") if lack > 0.0 else float("-inf") if abs(normal[0]) <= TRUE else float("inf")
 
 
-def _moved(shape: Outline, x: float, y: float) -> Outline:
-    return tuple((a + x, b + y) for a, b in shape)
-
-
-def _side(a: Point, b: Point, p: Point) -> float:
-    return (b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0])
-
-
-def _edges(shape: Outline) -> list[tuple[Point, Point]]:
-    return list(zip(shape, (*shape[1:], shape[0]), strict=True))
-
-
-def _parts(edge: tuple[Point, Point], other: Outline) -> bool:
-    """Whether an edge of an anticlockwise outline has all of another beyond it."""
-    return all(_side(*edge, p) <= 0.0 for p in other)
-
-
-def _to(p: Point, edge: tuple[Point, Point]) -> float:
-    """The distance of a point from an edge."""
-    (ax, ay), (bx, by) = edge
-    dx, dy = bx - ax, by - ay
-    share = max(0.0, min(1.0, ((p[0] - ax) * dx + (p[1] - ay) * dy) / (dx * dx + dy * dy)))
-    return math.hypot(p[0] - ax - share * dx, p[1] - ay - share * dy)
+def _has_opposite(normal: Vec, shape: Laid) -> bool:
+    return any(own and all(abs(a + b) < TRUE for a, b in zip(normal, n, strict=True)) for n, _, own in shape.sides)

@@ -9,22 +9,28 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import pairwise
 
 from ..core.assembly import CROSSCUT, Part
-from ..core.buying import SheetBuy, Shop, Stick, StickBuy, sheets_to_buy, sticks_to_buy
+from ..core.buying import CutStick, SheetBuy, Shop, StickBuy, sheets_to_buy, sticks_to_buy
+from ..core.nesting import TURNS
 from ..core.offcuts import read_offcuts
-from ..core.prices import EACH, PER, Price, read_prices
+from ..core.prices import read_prices
 from ..core.saw import end_of, setting
-from ..core.sheet_plan import Sheet
+from ..core.sheet_plan import Laid, Sheet
 from ..core.solid import END_A, END_B
+from .cost_sheet import Goods, cost_sheet, money
 from .csv_file import safe
 from .cutting_diagram import sheet_drawing, stick_drawing
 from .document import report_of
 from .job import Job
 from .page import Block, Bullets, Column, Figure, Heading, Pairs, Para, Report, Table, Together
 
-CSV_HEAD = ("what", "stock", "length", "width", "number", "pieces", "left", "weight")
+CSV_HEAD = ("what", "stock", "length", "width", "number", "pieces", "left", "weight", "price", "sum")
 
+SHARED = ("Where slanting ends lie point to heel one saw cut makes both: set its angle on the saw and do not square the stick "
+          "between them. Pieces called face down lie with their marked face under; either face of theirs may be outside. All "
+          "others lie marked face up. Joints and marks are laid out on the piece itself, once it is cut off.")
 NOTES = (
     "Choose sound, straight sticks: the plan knows lengths, not knots. Move a cut past a knot where the offcut allows it.",
     "Each piece takes the whole width of its stick. The cut report says what is ripped, and "
@@ -51,7 +57,7 @@ def shop_of(job: Job) -> Shop:
     """How the job's shop cuts its wood."""
     spec = job.spec
     return Shop(spec.saw_kerf, spec.end_trim, spec.defect_allowance / 100.0, spec.shortest_offcut,
-                read_offcuts(spec.shop_offcuts))
+                read_offcuts(spec.shop_offcuts), read_prices(spec.prices))
 
 
 @lru_cache(maxsize=16)
@@ -66,13 +72,14 @@ def buying_list(job: Job) -> Report:
     """The paper, ready for any writer."""
     what = "a louvered roof vent" if job.vents == 1 else f"{job.vents} louvered roof vents"
     plan = buying(job)
-    blocks = (*_to_buy(job, plan), *_cost(job, plan), *_how_well(job, plan), *_sticks(job, plan), *_sheets(job, plan))
+    blocks = (*_to_buy(job, plan), *cost_sheet(job, shop_of(job), goods(job), plan.sticks), *_how_well(job, plan),
+              *_sticks(job, plan), *_sheets(job, plan))
     return report_of(job, f"Buying list and cutting diagrams for {what}", blocks)
 
 
 def _to_buy(job: Job, plan: Buying) -> Iterator[Block]:
     write, spec = job.writer, job.spec
-    rows = [(row[1], row[2], row[3], row[4], row[7]) for row in _bought_rows(job, plan)]
+    rows = [(row[1], row[2], row[3], row[4], row[7]) for row in _bought_rows(job)]
     yield Heading("What to buy")
     yield Table((Column("Stock", 2.0), Column("Length", 1.2, "right"), Column("Width", 1.0, "right"),
                  Column("Number", 0.8, "right"), Column("Weight", 1.0, "right")), tuple(rows),
@@ -85,62 +92,22 @@ def _to_buy(job: Job, plan: Buying) -> Iterator[Block]:
     yield Bullets(NOTES)
 
 
-def _bought_rows(job: Job, plan: Buying) -> Iterator[tuple[str, ...]]:
+def goods(job: Job) -> tuple[Goods, ...]:
+    """All that is bought, in the order of the plan, with its price."""
+    plan, shop = buying(job), shop_of(job)
+    bought = [*((buy.stock, length, many) for buy in plan.sticks for length, many in buy.bought.items()),
+              *((sheet.stock, sheet.length, sheet.count) for sheet in plan.sheets if sheet.count)]
+    return tuple(Goods(stock, length, many, shop.price(stock, length)) for stock, length, many in bought)
+
+
+def _bought_rows(job: Job) -> Iterator[tuple[str, ...]]:
     """One row for each stock and length, in the order of ``CSV_HEAD``."""
     write = job.writer
-    for buy in plan.sticks:
-        for length, many in buy.bought.items():
-            yield ("buy", buy.stock.name, write.length(length), write.length(buy.stock.width), str(many), "", "",
-                   write.weight(buy.weight * length * many / buy.length))
-    for sheet in plan.sheets:
-        if sheet.count:
-            yield ("buy", sheet.stock.name, write.length(sheet.length), write.length(sheet.stock.width), str(sheet.count), "",
-                   "", write.weight(sheet.weight))
-
-
-@dataclass(frozen=True)
-class Goods:
-    """What is bought of one stock in one length (mm): how many, and what they cost, None without a price."""
-
-    stock: str
-    length: float
-    count: int
-    cost: float | None
-
-
-def goods(job: Job) -> tuple[Goods, ...]:
-    """All that is bought, with what it costs at the job's prices."""
-    plan, prices = buying(job), read_prices(job.spec.prices)
-    bought = [*((buy.stock.name, length, many) for buy in plan.sticks for length, many in buy.bought.items()),
-              *((sheet.stock.name, sheet.length, sheet.count) for sheet in plan.sheets if sheet.count)]
-    return tuple(Goods(name, length, many, prices[name].of(length, many) if name in prices else None)
-                 for name, length, many in bought)
-
-
-def _cost(job: Job, plan: Buying) -> Iterator[Block]:
-    """The cost sheet, where prices are given: what has none is told, and the sum says that it is not whole."""
-    if not job.spec.prices:
-        return
-    write, lines = job.writer, goods(job)
-    prices, unpriced = read_prices(job.spec.prices), sorted({each.stock for each in lines if each.cost is None})
-    total = sum(each.cost or 0.0 for each in lines)
-    yield Heading("What it costs")
-    yield Table((Column("Stock", 2.0), Column("Length", 1.2, "right"), Column("Number", 0.8, "right"),
-                 Column("Price", 1.2, "right"), Column("Cost", 1.2, "right")),
-                (*((each.stock, write.length(each.length), str(each.count), _asked(prices.get(each.stock)),
-                    "no price" if each.cost is None else f"{each.cost:.2f}") for each in lines),
-                 ("All", "", str(sum(each.count for each in lines)), "", f"{total:.2f}")),
-                note="Wood only, at the prices of this job and in their currency; screws, screen, paint, roofing and work are "
-                     "not in it. Offcuts from the shop cost nothing.")
-    if unpriced:
-        yield Para(f"Not in the sum, for want of a price: {', '.join(unpriced)}.", "caution")
-
-
-def _asked(price: Price | None) -> str:
-    if price is None:
-        return ""
-    unit = next((name for name, per in PER.items() if per == price.per), f" {EACH}")
-    return f"{price.amount:.2f}{unit}"
+    for each in goods(job):
+        stock = each.stock
+        weight = each.count * each.length * stock.width * stock.thickness * 1e-9 * stock.density
+        yield ("buy", stock.name, write.length(each.length), write.length(stock.width), str(each.count), "", "",
+               write.weight(weight), *(("", "") if each.price is None else each.words))
 
 
 def _misfits(job: Job, plan: Buying) -> Iterator[str]:
@@ -178,15 +145,21 @@ def _how_well(job: Job, plan: Buying) -> Iterator[Block]:
         yield Table((Column("Sticks", 1.6), Column("Bought", 1.2, "right"), Column("In pieces", 1.2, "right"),
                      Column("Offcuts kept", 1.6, "right"), Column("Waste", 1.4, "right"), Column("Proof", 3.0)),
                     tuple(_stick_row(job, buy) for buy in plan.sticks),
-                    note="With these saw cuts, trims and lengths sold; each piece the whole width of its stick, blanks not "
-                         "nested at slanting ends. Waste is saw cuts, trimmed ends and offcuts too short to keep.")
+                    note="With these saw cuts, trims and lengths sold; each piece the whole width of its stick, slanting ends "
+                         "point to heel where one cut makes two. Waste is saw cuts, trimmed ends and offcuts too short to "
+                         "keep.")
     if plan.sheets:
         yield Table((Column("Sheets and rolls", 1.6), Column("Bought", 1.2, "right"), Column("Area", 1.2, "right"),
                      Column("Not in pieces", 1.4, "right"), Column("Bound", 3.0)),
                     tuple((buy.stock.name, str(buy.count), write.area(buy.area),
                            f"{write.area(buy.waste)} ({_share(buy.waste, buy.area)})",
-                           f"by area alone no plan can need fewer than {buy.least}") for buy in plan.sheets if buy.count),
+                           _sheet_proof(buy)) for buy in plan.sheets if buy.count),
                     note="What is not in pieces is mostly the rest of the last sheet or roll, which is fit for use.")
+
+
+def _sheet_proof(buy: SheetBuy) -> str:
+    words = f"by area alone no plan can need fewer than {buy.least}"
+    return f"{words}, and this one needs no more" if buy.count == buy.least else words
 
 
 def _share(part: float, whole: float) -> str:
@@ -203,22 +176,25 @@ def _stick_row(job: Job, buy: StickBuy) -> tuple[str, ...]:
 
 def proof(job: Job, buy: StickBuy) -> str:
     """What is proven of a plan, in words."""
-    least = job.writer.far.length(buy.bound)
+    least = money(buy.bound) if buy.priced else job.writer.far.length(buy.bound)
+    words = f"no plan can {'cost' if buy.priced else 'buy'} less than {least}"
     if not buy.proven:
-        return f"not proven: no plan can buy less than {least}, and this one buys more"
-    words = f"no plan can buy less than {least}"
+        return f"not proven: {words}, and this one {'costs' if buy.priced else 'buys'} more"
     return words + ("; of these none has fewer sticks" if buy.fewest else "; whether fewer sticks would do is not proven")
 
 
 def _sticks(job: Job, plan: Buying) -> Iterator[Block]:
-    write, kerf = job.writer, job.spec.saw_kerf
+    write = job.writer
     if plan.sticks:
         yield Heading("Sticks")
         yield Para("Lengths are to scale, widths are drawn larger. Cut from the left in the order of the numbers; each blank "
-                   "is as long as its longest point. Hatched wood falls off.", "small")
+                   "is as long as its longest point. Above slanting ends stand their angles where there is room, m for mitre "
+                   "and b for bevel; the table has all. Dashed is the lower face. Hatched wood falls off.", "small")
+        if any(piece.shared for buy in plan.sticks for stick in buy.sticks for piece in stick.pieces):
+            yield Para(SHARED, "small")
     for buy in plan.sticks:
         longest = max((stick.length for stick in buy.sticks), default=0.0)
-        figures = [Figure(stick_drawing(stick, longest, kerf, write), _caption(job, stick)) for stick in _in_order(buy.sticks)]
+        figures = [Figure(stick_drawing(stick, longest, write), _caption(job, stick)) for stick in _in_order(buy.sticks)]
         head = (Heading(f"{buy.stock.name}: {len_text(buy)}", 2), _part_table(job, buy))
         yield Together((*head, *figures[:1]))
         yield from figures[1:]
@@ -230,20 +206,36 @@ def len_text(buy: StickBuy) -> str:
     return f"{count} stick{'s' if count != 1 else ''} to cut"
 
 
-def _in_order(sticks: Sequence[Stick]) -> list[Stick]:
+def _in_order(sticks: Sequence[CutStick]) -> list[CutStick]:
     """The shop's own first, then the longest."""
     return sorted(sticks, key=lambda s: (not s.own, -s.length, -s.count, tuple(part.mark for part in s.parts)))
 
 
-def _caption(job: Job, stick: Stick) -> str:
+def _caption(job: Job, stick: CutStick) -> str:
     write = job.writer
     keep = stick.left >= job.spec.shortest_offcut
     left = f"keep the offcut of {write.length(stick.left)}" if keep else f"{write.length(stick.left)} is left"
     from_where = "offcut from the shop" if stick.own else f"stick{'s' if stick.count > 1 else ''}"
-    return f"{stick.count} × {from_where}, {write.length(stick.length)}: {stick_words(stick)}; {left}"
+    words = f"{stick_words(stick)}; {left}{shared_words(job, stick)}"
+    return f"{stick.count} × {from_where}, {write.length(stick.length)}: {words}"
 
 
-def stick_words(stick: Stick) -> str:
+def shared_words(job: Job, stick: CutStick) -> str:
+    """The slanting cuts that make two ends, and which pieces lie face down for it: '; one cut at 22.5° between 1 and 2'."""
+    cuts: dict[str, list[tuple[int, int]]] = {}
+    for number, (before, piece) in enumerate(pairwise(stick.pieces), start=1):
+        if piece.shared:
+            end = END_B if TURNS[before.turn][0] > 0.0 else END_A
+            runs = cuts.setdefault(end_words(before.part, end, job), [])
+            runs.append((runs.pop()[0] if runs and runs[-1][1] == number else number, number + 1))
+    down = [str(number) for number, piece in enumerate(stick.pieces, start=1) if TURNS[piece.turn][2] < 0.0]
+    words = "".join(f"; one cut ({angle}) between " + ", ".join(
+        f"{first} and {last}" if last == first + 1 else f"each two from {first} to {last}" for first, last in runs)
+        for angle, runs in cuts.items())
+    return words + (f"; face down: {', '.join(down)}" if down else "")
+
+
+def stick_words(stick: CutStick) -> str:
     """The marks in order, alike ones that follow each other with their number: 'B3a ×2, L1'."""
     runs: list[tuple[str, int]] = []
     for part in stick.parts:
@@ -282,13 +274,15 @@ def end_words(part: Part, end: str, job: Job) -> str:
 def _sheets(job: Job, plan: Buying) -> Iterator[Block]:
     if any(buy.count for buy in plan.sheets):
         yield Heading("Sheets and rolls")
-        yield Para("To scale. Rip the sheet along the dashed lines first, then cut the strips. No piece is turned across the "
-                   "grain or upside down; “turned” ones lie half round, the same face up. Slanting cuts between them "
-                   "are made once for each piece where they are bevelled.", "small")
+        yield Para("To scale. Rip the sheet along the dashed lines first, then cut each strip from the left in the order of "
+                   "the numbers. No piece is turned across its grain. “Turned” pieces lie half round with the same face up, "
+                   "“face down” ones with the marked face under, which only parts do of which either face may be outside. The "
+                   "outline is that of the face that lies up; dashed is the other one.", "small")
     for buy in plan.sheets:
         for number, (sheet, many) in enumerate(buy.sheets):
             size = job.writer.size(buy.length, buy.stock.width)
-            figure = Figure(sheet_drawing(sheet, buy, job.writer), f"{many} × {buy.stock.name}, {size}: {sheet_words(sheet)}")
+            words = f"{many} × {buy.stock.name}, {size}: {sheet_words(sheet)}{slant_words(sheet)}"
+            figure = Figure(sheet_drawing(sheet, buy, job.writer), words)
             yield Together((Heading(buy.stock.name, 2), figure)) if number == 0 else figure
 
 
@@ -297,20 +291,35 @@ def sheet_words(sheet: Sheet) -> str:
     return ", ".join(f"{mark}\u00a0×{many}" for mark, many in Counter(laid.mark for laid in sheet.laid).items())
 
 
+def slant_words(sheet: Sheet) -> str:
+    """How many saw cuts the slanting sides between two pieces take: one where it makes both, else two."""
+    between = [laid for before, laid in pairwise(sheet.laid)
+               if laid.strip == before.strip and (slants(before) or slants(laid))]
+    one = sum(laid.shared for laid in between)
+    words = [f"{count} of the slanting gaps: {told}" for count, told in (
+        (one, "one saw cut makes both sides"), (len(between) - one, "two saw cuts, one for each piece")) if count]
+    return "".join(f"; {each}" for each in words)
+
+
+def slants(laid: Laid) -> bool:
+    """Whether a piece has a side that is neither along nor across the sheet."""
+    return any(own and min(abs(n[0]), abs(n[1])) > 1e-3 for n, _, own in laid.sides)
+
+
 def buying_csv(job: Job) -> str:
     """The list as CSV (RFC 4180, with a byte order mark): what to buy, then each stick and sheet to cut."""
     plan, write = buying(job), job.writer
     out = io.StringIO()
     rows = csv.writer(out, lineterminator="\r\n")
     rows.writerow(CSV_HEAD)
-    lines = list(_bought_rows(job, plan))
+    lines = list(_bought_rows(job))
     for buy in plan.sticks:
         lines += [("cut offcut" if stick.own else "cut", buy.stock.name, write.length(stick.length),
-                   write.length(buy.stock.width), str(stick.count), stick_words(stick), write.length(stick.left), "")
+                   write.length(buy.stock.width), str(stick.count), stick_words(stick), write.length(stick.left), "", "", "")
                   for stick in _in_order(buy.sticks)]
     for each in plan.sheets:
         lines += [("cut", each.stock.name, write.length(each.length), write.length(each.stock.width), str(many),
-                   sheet_words(sheet), "", "") for sheet, many in each.sheets]
+                   sheet_words(sheet), "", "", "", "") for sheet, many in each.sheets]
     for line in lines:
         rows.writerow([safe(cell) for cell in line])
     return "\ufeff" + out.getvalue()
