@@ -784,8 +784,12 @@
         <translation>Spielraum zwischen dem Tropfkranz und Verschalung und Eckbrettern darunter.</translation>
     </message>
     <message>
+        <source>Give a number, with a point for decimals, and what it is for: /m, /ft or each, or a length: 8 ft = 4.20.</source>
+        <translation>Geben Sie eine Zahl an, mit Punkt vor den Dezimalen, und wofür sie gilt: /m, /ft oder each, oder eine Länge: 8 ft = 4.20.</translation>
+    </message>
+    <message>
         <source>Give a number, with a point for decimals, and what it is for: /m, /ft or each.</source>
-        <translation>Geben Sie eine Zahl mit Dezimalpunkt an und wofür sie gilt: /m, /ft oder each.</translation>
+        <translation type="vanished">Geben Sie eine Zahl mit Dezimalpunkt an und wofür sie gilt: /m, /ft oder each.</translation>
     </message>
     <message>
         <source>Give all four, or set all four to 0.</source>
@@ -2801,7 +2805,11 @@
     </message>
     <message>
         <source>What the yard asks, in one currency, as stock and price for a metre, a foot or a piece: 2x4: 2.10/m; 1x6: 0.95/ft; plywood 1/2: 38 each. Gives a cost sheet.</source>
-        <translation>Was der Holzhändler verlangt, in einer Währung, als Holz und Preis für einen Meter, einen Fuß oder ein Stück: 2x4: 2.10/m; 1x6: 0.95/ft; plywood 1/2: 38 each. Ergibt eine Kostenaufstellung.</translation>
+        <translation type="vanished">Was der Holzhändler verlangt, in einer Währung, als Holz und Preis für einen Meter, einen Fuß oder ein Stück: 2x4: 2.10/m; 1x6: 0.95/ft; plywood 1/2: 38 each. Ergibt eine Kostenaufstellung.</translation>
+    </message>
+    <message>
+        <source>What the yard asks, in one currency, as stock and price for a metre, a foot, a piece or a length: 1x6: 0.95/ft; plywood 1/2: 38 each; 2x4: 8 ft = 4.20, 10 ft = 5.60. Gives a cost sheet; stock with a price for every length is bought at the least cost.</source>
+        <translation>Was der Holzhandel verlangt, in einer Währung, als Holz und Preis für einen Meter, einen Fuß, ein Stück oder eine Länge: 1x6: 0.95/ft; plywood 1/2: 38 each; 2x4: 8 ft = 4.20, 10 ft = 5.60. Ergibt eine Kostenaufstellung; Holz mit einem Preis für jede Länge wird zu den geringsten Kosten gekauft.</translation>
     </message>
     <message>
         <source>What was hidden when the opening was made.</source>
@@ -5447,8 +5455,8 @@
         <translation>Woraus die Form gemacht wurde.</translation>
     </message>
     <message>
-        <source>What the yard asks, in one currency, as stock and price for a metre, a foot or a piece: 2x4: 2.10/m; 1x6: 0.95/ft; plywood 1/2: 38 each. Gives a cost sheet.</source>
-        <translation>Was der Holzhändler verlangt, in einer Währung, als Holz und Preis für einen Meter, einen Fuß oder ein Stück: 2x4: 2.10/m; 1x6: 0.95/ft; plywood 1/2: 38 each. Ergibt eine Kostenaufstellung.</translation>
+        <source>What the yard asks, in one currency, as stock and price for a metre, a foot, a piece or a length: 1x6: 0.95/ft; plywood 1/2: 38 each; 2x4: 8 ft = 4.20, 10 ft = 5.60. Gives a cost sheet; stock with a price for every length is bought at the least cost.</source>
+        <translation>Was der Holzhandel verlangt, in einer Währung, als Holz und Preis für einen Meter, einen Fuß, ein Stück oder eine Länge: 1x6: 0.95/ft; plywood 1/2: 38 each; 2x4: 8 ft = 4.20, 10 ft = 5.60. Ergibt eine Kostenaufstellung; Holz mit einem Preis für jede Länge wird zu den geringsten Kosten gekauft.</translation>
     </message>
     <message>
         <source>What was hidden when the opening was made.</source>

@@ -784,8 +784,12 @@
         <translation>Jeu entre le larmier et le bardage et les planches d'angle au-dessous.</translation>
     </message>
     <message>
+        <source>Give a number, with a point for decimals, and what it is for: /m, /ft or each, or a length: 8 ft = 4.20.</source>
+        <translation>Donnez un nombre, avec un point pour les décimales, et ce à quoi il se rapporte : /m, /ft ou each, ou une longueur : 8 ft = 4.20.</translation>
+    </message>
+    <message>
         <source>Give a number, with a point for decimals, and what it is for: /m, /ft or each.</source>
-        <translation>Indiquez un nombre, avec un point pour les décimales, et ce qu'il vaut : /m, /ft ou each.</translation>
+        <translation type="vanished">Indiquez un nombre, avec un point pour les décimales, et ce qu'il vaut : /m, /ft ou each.</translation>
     </message>
     <message>
         <source>Give all four, or set all four to 0.</source>
@@ -2801,7 +2805,11 @@
     </message>
     <message>
         <source>What the yard asks, in one currency, as stock and price for a metre, a foot or a piece: 2x4: 2.10/m; 1x6: 0.95/ft; plywood 1/2: 38 each. Gives a cost sheet.</source>
-        <translation>Ce que demande le négociant, dans une seule monnaie, sous la forme bois et prix au mètre, au pied ou à la pièce : 2x4: 2.10/m; 1x6: 0.95/ft; plywood 1/2: 38 each. Donne un relevé des coûts.</translation>
+        <translation type="vanished">Ce que demande le négociant, dans une seule monnaie, sous la forme bois et prix au mètre, au pied ou à la pièce : 2x4: 2.10/m; 1x6: 0.95/ft; plywood 1/2: 38 each. Donne un relevé des coûts.</translation>
+    </message>
+    <message>
+        <source>What the yard asks, in one currency, as stock and price for a metre, a foot, a piece or a length: 1x6: 0.95/ft; plywood 1/2: 38 each; 2x4: 8 ft = 4.20, 10 ft = 5.60. Gives a cost sheet; stock with a price for every length is bought at the least cost.</source>
+        <translation>Ce que demande le négoce, dans une seule monnaie, par bois et prix du mètre, du pied, de la pièce ou d'une longueur : 1x6: 0.95/ft; plywood 1/2: 38 each; 2x4: 8 ft = 4.20, 10 ft = 5.60. Donne un état des coûts ; le bois dont chaque longueur a un prix est acheté au moindre coût.</translation>
     </message>
     <message>
         <source>What was hidden when the opening was made.</source>
@@ -5447,8 +5455,8 @@
         <translation>Ce dont la forme a été faite.</translation>
     </message>
     <message>
-        <source>What the yard asks, in one currency, as stock and price for a metre, a foot or a piece: 2x4: 2.10/m; 1x6: 0.95/ft; plywood 1/2: 38 each. Gives a cost sheet.</source>
-        <translation>Ce que demande le négociant, dans une seule monnaie, sous la forme bois et prix au mètre, au pied ou à la pièce : 2x4: 2.10/m; 1x6: 0.95/ft; plywood 1/2: 38 each. Donne un relevé des coûts.</translation>
+        <source>What the yard asks, in one currency, as stock and price for a metre, a foot, a piece or a length: 1x6: 0.95/ft; plywood 1/2: 38 each; 2x4: 8 ft = 4.20, 10 ft = 5.60. Gives a cost sheet; stock with a price for every length is bought at the least cost.</source>
+        <translation>Ce que demande le négoce, dans une seule monnaie, par bois et prix du mètre, du pied, de la pièce ou d'une longueur : 1x6: 0.95/ft; plywood 1/2: 38 each; 2x4: 8 ft = 4.20, 10 ft = 5.60. Donne un état des coûts ; le bois dont chaque longueur a un prix est acheté au moindre coût.</translation>
     </message>
     <message>
         <source>What was hidden when the opening was made.</source>
