@@ -99,10 +99,8 @@ if [ "${#host[@]}" -eq 1 ] && [ "${host[0]}" = tests/regressions ]; then host=(t
 
 say "running in the background: ${pure[*]} ${host[*]} ${gui[*]}"
 if [ "${#pure[@]}" -gt 0 ]; then run_pytest pure "${pure[@]}" & fi
-{
-  if [ "${#host[@]}" -gt 0 ]; then run_pytest host "${host[@]}"; fi
-  if [ "${#gui[@]}" -gt 0 ]; then run_gui; fi
-} &
+if [ "${#host[@]}" -gt 0 ]; then run_pytest host "${host[@]}" & fi
+if [ "${#gui[@]}" -gt 0 ]; then run_gui & fi    # it mostly waits for the window
 
 check "lint (ruff)" "$venv/bin/ruff" check workbench tests
 check "types (mypy)" "$venv/bin/mypy" --config-file tests/mypy.ini -p louverwright.core -p louverwright.report
