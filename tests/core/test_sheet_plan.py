@@ -10,6 +10,7 @@ import pytest
 from making import EXAMPLES, job_of
 
 from louverwright.core.buying import Shop, sheets_to_buy
+from louverwright.core.geometry import dot
 from louverwright.core.nesting import TURNS
 from louverwright.core.sheet_pieces import sheet_piece
 from louverwright.core.sheet_plan import Outline, Sheet, SheetPiece, hull, sheet_plan
@@ -79,6 +80,20 @@ def check(sheets: tuple[Sheet, ...], pieces: list[SheetPiece], long: float, wide
                     assert min(math.dist(p, q) for p in points for q in others) > kerf - 0.05
 
 
+def parted(sheets: tuple[Sheet, ...], kerf: float) -> None:
+    """Asserts that each strip can be cut from the left in the order of the numbers, each cut straight through it: along
+    a side of the piece that comes off or of one that is left, with a saw cut's room."""
+    for sheet in sheets:
+        for number, laid in enumerate(sheet.laid):
+            later = [other for other in sheet.laid[number + 1:] if other.strip == laid.strip]
+            cuts = [(normal, offset, [laid], later) for normal, offset, _ in laid.sides]
+            cuts += [(normal, offset, later, [laid]) for other in later for normal, offset, _ in other.sides]
+            assert not later or any(
+                all(dot(normal, p) < offset + 0.02 for each in behind for p in each.points)
+                and all(dot(normal, p) > offset + kerf - 0.03 for each in beyond for p in each.points)
+                for normal, offset, behind, beyond in cuts), f"{laid.mark} cannot be cut off its strip by one straight cut"
+
+
 def some_pieces(seed: int) -> list[SheetPiece]:
     """Rectangles, triangles and trapezia, some of them alike, some bevelled, some with either face outside."""
     chance = random.Random(seed)
@@ -94,7 +109,9 @@ def some_pieces(seed: int) -> list[SheetPiece]:
 @pytest.mark.parametrize("seed", range(25))
 def test_nothing_overlaps_and_a_saw_cut_lies_between(seed: int) -> None:
     pieces = some_pieces(seed)
-    check(sheet_plan(pieces, 800.0, 400.0, KERF), pieces, 800.0, 400.0, KERF)
+    sheets = sheet_plan(pieces, 800.0, 400.0, KERF)
+    check(sheets, pieces, 800.0, 400.0, KERF)
+    parted(sheets, KERF)
 
 
 TRAPEZIUM: Outline = ((0.0, 0.0), (200.0, 0.0), (140.0, 120.0), (60.0, 120.0))
@@ -135,6 +152,14 @@ def test_eight_squares_on_a_sheet_with_its_saw_cuts() -> None:
 def test_a_piece_is_never_turned_across_the_grain() -> None:
     with pytest.raises(ValueError, match="larger than the sheet"):
         sheet_plan([piece_of("X", ((0.0, 0.0), (50.0, 0.0), (50.0, 300.0), (0.0, 300.0)))], 400.0, 200.0, KERF)
+
+
+@pytest.mark.parametrize("name", EXAMPLES)
+def test_every_cut_runs_through_its_strip(name: str) -> None:
+    """On the flared cap the cut between two of its triangles once ran through a corner of the third."""
+    job = job_of(name)
+    for buy in sheets_to_buy([(part, job.count(part)) for part in job.assembly.parts], Shop(KERF)):
+        parted(tuple(sheet for sheet, _ in buy.sheets), 0.0 if buy.stock.form == "mesh" else KERF)
 
 
 @pytest.mark.parametrize("name", [name for name in ("hay-barn-28ft", "octagon-dairy") if name in EXAMPLES])

@@ -2,15 +2,15 @@
 """Which sheets to buy and how to lay the pieces on them, in strips along the sheet's face grain.
 
 A piece keeps its grain along the sheet.  It is laid as it is or turned half round in the sheet's plane, and face down where
-either face may be outside, so that triangles and trapezia lie head to tail.  Between two pieces runs a saw cut: a slab as
-thick as the kerf along the side of one of them.  Where it is the side of both, one cut makes them: bevelled sides are
-opposites only face up beside face down, square ones also turned in the plane.  x runs along the sheet's grain, y across,
-z up; millimetres.
+either face may be outside, so that triangles and trapezia lie head to tail.  Between two pieces runs a saw cut right through
+the strip: a slab as thick as the kerf along the side of one of them, with all that is cut later beyond it.  Where it is the
+side of both, one cut makes them: bevelled sides are opposites only face up beside face down, square ones also turned in the
+plane.  x runs along the sheet's grain, y across, z up; millimetres.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
 
@@ -119,9 +119,12 @@ class Sheet:
 
 @dataclass
 class _Strip:
+    """A strip while it is filled; every later piece lies beyond the ``cuts``, which run through the whole strip."""
+
     y: float
     wide: float
     laid: list[Laid] = field(default_factory=list)
+    cuts: list[tuple[Vec, float]] = field(default_factory=list)
 
 
 def hull(points: Sequence[Point]) -> Outline:
@@ -196,35 +199,47 @@ def _add(strip: _Strip, piece: SheetPiece, long: float, kerf: float) -> bool:
     ways = []
     for number, way in enumerate(piece.ways):
         shape = way.moved(0.0, strip.y, False)
-        needs = [_clear(shape, other, kerf) for other in strip.laid]
-        x, shared = max(needs, default=(0.0, False))
-        ways.append((round(max(x, 0.0), 3), number, shape, shared and x >= 0.0))
-    x, _, shape, shared = min(ways, key=lambda way: way[:2])
+        cut = min(_cuts(shape, strip.laid[-1], kerf), key=lambda cut: cut.need) if strip.laid else None
+        x = max(0.0, cut.need if cut else 0.0, *(_beyond(normal, least, shape) for normal, least in strip.cuts))
+        ways.append((round(x, 3), number, shape, cut))
+    x, _, shape, cut = min(ways, key=lambda way: way[:2])
     if x + piece.long > long + NEAR:
         return False
-    strip.laid.append(shape.moved(x, 0.0, shared))
+    strip.laid.append(shape.moved(x, 0.0, cut is not None and cut.shared and x < cut.need + NEAR))
+    if cut:
+        strip.cuts.append((cut.normal, cut.least + (cut.normal[0] * x if cut.moves else 0.0)))
     return True
 
 
-def _clear(shape: Laid, other: Laid, kerf: float) -> tuple[float, bool]:
-    """How far to move a shape along x for it to lie a saw cut behind another, and whether that cut makes a side of both."""
-    best, shared = float("inf"), False
-    for normal, offset, own in other.sides:
-        x = _beyond(normal, offset + kerf - min(dot(normal, p) for p in shape.points))
-        if x < best:
-            best, shared = x, own and _has_opposite(normal, shape)
-    for normal, offset, own in shape.sides:
-        x = _beyond((-normal[0], normal[1], normal[2]), offset + kerf - min(dot(normal, p) for p in other.points))
-        if x < best:
-            best, shared = x, own and _has_opposite(normal, other)
-    return best, shared
+@dataclass(frozen=True)
+class _Cut:
+    """A saw cut between a strip's last piece and the next: how far that must be moved along x for it, the cut's direction (to
+    the right) and how far along that all later pieces begin, whether it goes along with the next piece, and whether it makes
+    a side of both."""
+
+    need: float
+    normal: Vec
+    least: float
+    moves: bool
+    shared: bool
 
 
-def _beyond(normal: Vec, lack: float) -> float:
-    """How far along x what lacks so much (mm) to lie beyond a plane must be moved."""
-    if normal[0] > TRUE:
-        return lack / normal[0]
-    return float("inf") if lack > 0.0 else float("-inf") if abs(normal[0]) <= TRUE else float("inf")
+def _cuts(shape: Laid, last: Laid, kerf: float) -> Iterator[_Cut]:
+    """The saw cuts along a side of the one or the other that part them."""
+    for normal, offset, own in last.sides:
+        if normal[0] > TRUE:
+            least = offset + kerf
+            yield _Cut(_beyond(normal, least, shape), normal, least, False, own and _has_opposite(normal, shape))
+    for side, offset, own in shape.sides:
+        normal = (-side[0], -side[1], -side[2])
+        if normal[0] > TRUE:
+            need = (max(dot(normal, p) for p in last.points) + kerf + offset) / normal[0]
+            yield _Cut(need, normal, -offset, True, own and _has_opposite(side, last))
+
+
+def _beyond(normal: Vec, least: float, shape: Laid) -> float:
+    """How far along x (mm) to move a piece for all of it to lie beyond a plane."""
+    return (least - min(dot(normal, p) for p in shape.points)) / normal[0]
 
 
 def _has_opposite(normal: Vec, shape: Laid) -> bool:
