@@ -12,6 +12,7 @@ from making import EXAMPLES, job_of
 from louverwright.core.buying import Shop, sheets_to_buy
 from louverwright.core.geometry import dot
 from louverwright.core.nesting import TURNS
+from louverwright.core.sheet_bound import MOST_LINES, fewest_sheets, least_taken
 from louverwright.core.sheet_pieces import sheet_piece
 from louverwright.core.sheet_plan import Outline, Sheet, SheetPiece, hull, sheet_plan
 
@@ -112,6 +113,50 @@ def test_nothing_overlaps_and_a_saw_cut_lies_between(seed: int) -> None:
     sheets = sheet_plan(pieces, 800.0, 400.0, KERF)
     check(sheets, pieces, 800.0, 400.0, KERF)
     parted(sheets, KERF)
+    assert fewest_sheets(pieces, sum(map(middle_area, pieces)), 800.0, 400.0, KERF) <= len(sheets)
+
+
+def middle_area(piece: SheetPiece) -> float:
+    """The area half way between both faces (mm²), by cross products."""
+    laid = piece.ways[0]
+    shape = [((a[0] + b[0]) / 2.0, (a[1] + b[1]) / 2.0) for a, b in zip(laid.upper, laid.lower, strict=True)]
+    return abs(sum(a[0] * b[1] - a[1] * b[0] for a, b in zip(shape, (*shape[1:], shape[0]), strict=True))) / 2.0
+
+
+@pytest.mark.parametrize("seed", range(12))
+def test_a_piece_takes_of_lines_what_the_bound_says_or_more(seed: int) -> None:
+    """Laid by chance, in any turn that it may have; lines measured in steps of a millimetre, by counting what lies inside."""
+    chance = random.Random(seed)
+    piece = chance.choice(some_pieces(seed))
+    long, wide = piece.long * chance.uniform(1.0, 2.2), piece.wide * chance.uniform(1.0, 2.2)
+    for axis, room, extent in ((1, wide, long), (0, long, wide)):
+        for lines in range(1, MOST_LINES + 1):
+            upper = chance.random() < 0.5
+            told = least_taken(piece, upper, lines, room, 0.0, axis)
+            for _ in range(12):
+                laid = chance.choice(piece.ways).moved(chance.uniform(0.0, long - piece.long),
+                                                       chance.uniform(0.0, wide - piece.wide), False)
+                shape = laid.upper if upper else laid.lower
+                at = [room * number / (lines + 1) for number in range(1, lines + 1)]
+                measured = sum(inside((along, line) if axis else (line, along), shape)
+                               for line in at for along in range(math.ceil(extent) + 1))
+                assert measured >= told - 2.0 * lines
+
+
+def test_pieces_wider_than_half_a_sheet_need_its_length() -> None:
+    """Four of 634 × 889 cover 76 % of 2440 × 1219, but each crosses the middle, and four lengths are 2536."""
+    pieces = [piece_of("C", ((0.0, 0.0), (634.0, 0.0), (634.0, 889.0), (0.0, 889.0)))] * 4
+    assert fewest_sheets(pieces, 4 * 634.0 * 889.0, 2440.0, 1219.0, KERF) == 2
+    assert fewest_sheets(pieces, 4 * 634.0 * 889.0, 2536.0 + 3.0 * KERF, 1219.0, KERF) == 1
+    assert fewest_sheets(pieces, 4 * 634.0 * 889.0, 2536.0 + 2.9 * KERF, 1219.0, KERF) == 2
+
+
+def test_long_triangles_need_a_sheets_width() -> None:
+    """Computed by hand for 1500 × 900 on 2400 × 1200: of the lines x = 800 and 1600, 2400 together, a triangle takes 840 where
+    both meet it, and as much or more where one does; three take 2520, though they cover but 70 % of the sheet."""
+    triangle = piece_of("T", ((0.0, 0.0), (1500.0, 0.0), (750.0, 900.0)), either=True)
+    assert least_taken(triangle, True, 2, 2400.0, 0.0, 0) == pytest.approx(840.0)
+    assert [fewest_sheets([triangle] * many, many * 675_000.0, 2400.0, 1200.0, KERF) for many in (2, 3)] == [1, 2]
 
 
 TRAPEZIUM: Outline = ((0.0, 0.0), (200.0, 0.0), (140.0, 120.0), (60.0, 120.0))

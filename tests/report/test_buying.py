@@ -147,4 +147,4 @@ def test_the_spreadsheet_buys_what_the_plan_buys(name: str) -> None:
 def test_the_paper_says_what_is_proven() -> None:
     job = job_of("hay-barn-28ft")
     text = to_html(buying_list(job))
-    assert "no plan can buy less than" in text and "by area alone no plan can need fewer than" in text
+    assert "no plan can buy less than" in text and "no plan can need fewer than 2, and this one needs no more" in text

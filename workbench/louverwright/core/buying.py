@@ -17,6 +17,7 @@ from itertools import groupby
 from .assembly import Part, board_volume_and_centre
 from .nesting import Slants, arranged, slants
 from .prices import Price
+from .sheet_bound import fewest_sheets
 from .sheet_pieces import sheet_piece
 from .sheet_plan import Sheet, sheet_plan
 from .stick_relaxed import Nest, Pattern, Stick
@@ -148,7 +149,8 @@ class StickBuy:
 
 @dataclass(frozen=True)
 class SheetBuy:
-    """One stock's sheets, or lengths off its roll: equal ones once with their number; ``least`` by the pieces' area alone."""
+    """One stock's sheets, or lengths off its roll: equal ones once with their number; no plan needs fewer than ``least`` (of
+    this length)."""
 
     stock: Stock
     length: float
@@ -306,5 +308,5 @@ def _sheets(parts: Listed, shop: Shop) -> SheetBuy:
     length, plan = min(plans, key=lambda p: ((shop.price(stock, p[0]) or 0) * len(p[1]) if shop.priced(stock) else 0,
                                              p[0] * len(p[1]), len(p[1])))
     covered = sum(many * board_volume_and_centre(part.board)[0] / part.board.thickness for part, many in fit)
-    least = math.ceil(covered / (length * stock.width) - 1e-9)
+    least = fewest_sheets(all_of, covered, length, stock.width, kerf)
     return SheetBuy(stock, length, tuple(Counter(plan).items()), least, covered, large)

@@ -158,7 +158,7 @@ def _how_well(job: Job, plan: Buying) -> Iterator[Block]:
 
 
 def _sheet_proof(buy: SheetBuy) -> str:
-    words = f"by area alone no plan can need fewer than {buy.least}"
+    words = f"no plan can need fewer than {buy.least}"
     return f"{words}, and this one needs no more" if buy.count == buy.least else words
 
 
