@@ -14,7 +14,9 @@ from louverwright.core.buying import Shop, StickBuy, sticks_to_buy
 from louverwright.core.offcuts import OffcutError, read_offcuts
 from louverwright.core.spec import Spec
 from louverwright.exchange.papers import job_from_values
-from louverwright.report.buying import Buying, buying, buying_csv, buying_list
+from louverwright.report.buying import Buying, buying, buying_csv, buying_list, side_words
+from louverwright.report.cutting_diagram import sheet_drawing
+from louverwright.report.drawing import Area, Label
 from louverwright.report.html import to_html
 from louverwright.report.job import Job
 
@@ -142,6 +144,31 @@ def test_the_spreadsheet_buys_what_the_plan_buys(name: str) -> None:
     for row in rows:
         read[row["stock"]] += int(row["number"]) if row["what"] == "buy" else 0
     assert read == bought and {row["what"] for row in rows} == {"buy", "cut"}
+
+
+@pytest.mark.parametrize("name", [name for name in SOME if name in ("hay-barn-28ft", "octagon-dairy")])
+def test_a_sheets_diagram_tells_each_strips_width_beside_it(name: str) -> None:
+    """Which pieces make a strip as wide as it is told by the widest blank in it."""
+    job = job_of(name)
+    width = {part.mark: part.board.width for part in job.assembly.parts}
+    for buy in buying(job).sheets:
+        for sheet, _ in buy.sheets:
+            drawing = sheet_drawing(sheet, buy, job.writer)
+            right = max(p[0] for item in drawing.items if isinstance(item, Area) for p in item.loops[0])
+            told = [item.text for item in drawing.items if isinstance(item, Label) and item.x > right]
+            strips = sorted({laid.strip for laid in sheet.laid})
+            assert told == [job.writer.bare(max(width[laid.mark] for laid in sheet.laid if laid.strip == strip))
+                            for strip in strips]
+
+
+def test_sheet_pieces_are_told_with_their_slanting_and_bevelled_sides() -> None:
+    """The hay barn's sheathing has two hips and two bevelled edges, its soffit a mitre at either end; screen is square."""
+    job = job_of("hay-barn-28ft")
+    words = {part.kind.name: side_words(part, job) for part in job.assembly.parts if part.stock.form in ("sheet", "mesh")}
+    text = to_html(buying_list(job))
+    assert words["Soffit"] == "2\u00a0× crosscut mitre 45.0°" and "none" in words.values()
+    assert words["Roof sheathing"].startswith("2\u00a0× rip bevel 36.9°; 2\u00a0× corner cut mitre")
+    assert all(each in text for each in words.values()) and "Along the roll" in text and "Along the grain" in text
 
 
 def test_the_paper_says_what_is_proven() -> None:

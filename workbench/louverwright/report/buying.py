@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
 
-from ..core.assembly import CROSSCUT, Part
+from ..core.assembly import CORNER_CUT, CROSSCUT, RIP, Cut, Part
 from ..core.buying import CutStick, SheetBuy, Shop, StickBuy, sheets_to_buy, sticks_to_buy
 from ..core.nesting import TURNS
 from ..core.offcuts import read_offcuts
@@ -27,6 +27,9 @@ from .job import Job
 from .page import Block, Bullets, Column, Figure, Heading, Pairs, Para, Report, Table, Together
 
 CSV_HEAD = ("what", "stock", "length", "width", "number", "pieces", "left", "weight", "price", "sum")
+
+#: Angles (degrees) below this are square.
+LEAST_ANGLE = 0.05
 
 SHARED = ("Where slanting ends lie point to heel one saw cut makes both: set its angle on the saw and do not square the stick "
           "between them. Pieces called face down lie with their marked face under; either face of theirs may be outside. All "
@@ -262,28 +265,47 @@ def _part_table(job: Job, buy: StickBuy) -> Table:
 def end_words(part: Part, end: str, job: Job) -> str:
     """The angles of the crosscut at an end, and 'square' for none."""
     cuts = [cut for cut in part.board.cuts if cut.kind == CROSSCUT and end_of(cut) == end]
-    words = []
-    for cut in cuts:
-        at = setting(cut.planes[0])
-        angles = [f"{name} {job.writer.angle(abs(angle))}" for name, angle in (("mitre", at.mitre), ("bevel", at.bevel))
-                  if abs(angle) >= 0.05]
-        words.append(", ".join(angles) or "square")
-    return "; ".join(words) or "square"
+    return "; ".join(_angles(cut, job) or "square" for cut in cuts) or "square"
 
 
 def _sheets(job: Job, plan: Buying) -> Iterator[Block]:
     if any(buy.count for buy in plan.sheets):
         yield Heading("Sheets and rolls")
-        yield Para("To scale. Rip the sheet along the dashed lines first, then cut each strip from the left in the order of "
-                   "the numbers. No piece is turned across its grain. “Turned” pieces lie half round with the same face up, "
-                   "“face down” ones with the marked face under, which only parts do of which either face may be outside. The "
-                   "outline is that of the face that lies up; dashed is the other one.", "small")
+        yield Para("To scale. Rip the sheet along the dashed lines first, to the widths at their right ends, then cut "
+                   "each strip from the left in the order of the numbers, every cut right through it. No piece is turned "
+                   "across its grain. “Turned” pieces lie half round with the same face up, “face down” ones with the "
+                   "marked face under, which only parts do of which either face may be outside. The outline is that of "
+                   "the face that lies up; dashed is the other one.", "small")
     for buy in plan.sheets:
         for number, (sheet, many) in enumerate(buy.sheets):
             size = job.writer.size(buy.length, buy.stock.width)
             words = f"{many} × {buy.stock.name}, {size}: {sheet_words(sheet)}{slant_words(sheet)}"
             figure = Figure(sheet_drawing(sheet, buy, job.writer), words)
-            yield Together((Heading(buy.stock.name, 2), figure)) if number == 0 else figure
+            yield Together((Heading(buy.stock.name, 2), _sheet_table(job, buy), figure)) if number == 0 else figure
+
+
+def _sheet_table(job: Job, buy: SheetBuy) -> Table:
+    """The pieces of a sheet's stock: how many, the blank along and across the grain, and their slanting and bevelled sides."""
+    count = Counter(laid.mark for sheet, many in buy.sheets for _ in range(many) for laid in sheet.laid)
+    rows = tuple((part.mark, str(count[part.mark]), job.writer.length(part.board.length), job.writer.length(part.board.width),
+                  side_words(part, job)) for part in job.assembly.parts if count[part.mark])
+    along = "Along the roll" if buy.stock.form == "mesh" else "Along the grain"
+    return Table((Column("Mark", 0.8), Column("Pieces", 0.8, "right"), Column(along, 1.4, "right"),
+                  Column("Across", 1.2, "right"), Column("Sides that are not square", 3.2)), rows)
+
+
+def side_words(part: Part, job: Job) -> str:
+    """A sheet piece's slanting and bevelled sides by their cuts, alike ones once with their number; 'none' for a rectangle."""
+    words = Counter(f"{cut.kind} {angles}" for cut in part.board.cuts
+                    if cut.kind in (RIP, CROSSCUT, CORNER_CUT) and len(cut.planes) == 1 and (angles := _angles(cut, job)))
+    return "; ".join(text if many == 1 else f"{many}\u00a0× {text}" for text, many in words.items()) or "none"
+
+
+def _angles(cut: Cut, job: Job) -> str:
+    """Mitre (of a rip its taper) and bevel of a cut; '' for a square one."""
+    at = setting(cut.planes[0])
+    told = (("taper", at.taper) if cut.kind == RIP else ("mitre", at.mitre), ("bevel", at.bevel))
+    return ", ".join(f"{name} {job.writer.angle(abs(angle))}" for name, angle in told if abs(angle) >= LEAST_ANGLE)
 
 
 def sheet_words(sheet: Sheet) -> str:

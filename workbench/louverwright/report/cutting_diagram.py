@@ -16,8 +16,8 @@ from .drawing import Area, Arrow, Drawing, Item, Label, Line, Point
 from .job import Writer
 from .strokes import POINT_MM, fitted, text_width
 
-#: The longest stick or sheet, and a stick's width (mm on paper).
-ROOM, HIGH = 168.0, 7.0
+#: The longest stick or sheet, a stick's width, and what a strip's width takes beside its sheet (mm on paper).
+ROOM, HIGH, BESIDE = 168.0, 7.0, 8.0
 #: Letters of marks and of lengths (points).
 MARK, SMALL = 6.5, 5.0
 
@@ -96,17 +96,19 @@ def _fitting(x: float, y: float, text: str, size: float, room: float) -> Iterato
 
 
 def sheet_drawing(sheet: Sheet, buy: SheetBuy, write: Writer) -> Drawing:
-    """A sheet with its pieces, the lines that it is ripped along first, and its face grain; hatched is what falls off."""
+    """A sheet with its pieces, the lines that it is ripped along first, the strips' widths at their right ends, and its face
+    grain; hatched is what falls off."""
     used = max(laid.end for laid in sheet.laid) if buy.stock.form == "mesh" else buy.length
     long = min(buy.length, used * 1.15)
-    scale = min(ROOM / long, 110.0 / buy.stock.width)
+    scale = min((ROOM - BESIDE) / long, 110.0 / buy.stock.width)
     high = buy.stock.width * scale
     items: list[Item] = [Area((_box(0.0, long * scale, high),), "waste", "outline")]
     for laid in sheet.laid:
         items += _laid(laid, 1 + [each for each in sheet.laid if each.strip == laid.strip].index(laid), scale)
-    for _, top in sheet.strips:
+    for low, top in sheet.strips:
         if top < buy.stock.width:
             items.append(Line(((0.0, top * scale), (long * scale, top * scale)), "hidden"))
+        items.append(Label(long * scale + 1.2, (low + top) / 2.0 * scale - 0.6, write.bare(top - low), SMALL))
     items += [Arrow(0.0, high + 2.5, 16.0, high + 2.5, both=True, style="grain"),
               Label(18.0, high + 1.8, "along the roll" if buy.stock.form == "mesh" else "face grain", SMALL)]
     marks = ", ".join(laid.mark for laid in sheet.laid)
