@@ -9,7 +9,7 @@ unset PYTHONPATH    # another checkout of louverwright must not be the one teste
 
 # pytest, hypothesis and jsonschema are Debian's for the tests inside FreeCAD's GUI; all others use the venv's.
 # Chromium opens the cut report as it is used in the shop; the other FreeCADs have no need of it.
-packages=(freecad python3-numpy python3-venv python3-pytest python3-hypothesis python3-jsonschema
+packages=(freecad python3-numpy python3-scipy python3-venv python3-pytest python3-hypothesis python3-jsonschema
   xvfb xauth xdotool poppler-utils fonts-dejavu-core chromium)
 python=/usr/bin/python3    # the one Debian's FreeCAD is built for; the first on PATH may be another
 cache=${XDG_CACHE_HOME:-$HOME/.cache}/louverwright
@@ -99,10 +99,8 @@ if [ "${#host[@]}" -eq 1 ] && [ "${host[0]}" = tests/regressions ]; then host=(t
 
 say "running in the background: ${pure[*]} ${host[*]} ${gui[*]}"
 if [ "${#pure[@]}" -gt 0 ]; then run_pytest pure "${pure[@]}" & fi
-{
-  if [ "${#host[@]}" -gt 0 ]; then run_pytest host "${host[@]}"; fi
-  if [ "${#gui[@]}" -gt 0 ]; then run_gui; fi
-} &
+if [ "${#host[@]}" -gt 0 ]; then run_pytest host "${host[@]}" & fi
+if [ "${#gui[@]}" -gt 0 ]; then run_gui & fi    # it mostly waits for the window
 
 check "lint (ruff)" "$venv/bin/ruff" check workbench tests
 check "types (mypy)" "$venv/bin/mypy" --config-file tests/mypy.ini -p louverwright.core -p louverwright.report

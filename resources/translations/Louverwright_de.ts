@@ -292,6 +292,14 @@
         <translation>Wählen Sie die andere Verschalung oder anderes Holz.</translation>
     </message>
     <message>
+        <source>Choose the report as it was written.</source>
+        <translation>Wählen Sie den Bericht, wie er geschrieben wurde.</translation>
+    </message>
+    <message>
+        <source>Choose which sets of papers to write to a folder, such as the cut report, the lift plan or the checks.</source>
+        <translation>Wählen, welche Papiere in einen Ordner geschrieben werden, etwa Schnittbericht, Hebeplan oder Prüfungen.</translation>
+    </message>
+    <message>
         <source>Choose wider corner board stock, or a narrower face.</source>
         <translation>Wählen Sie breiteres Holz für die Eckbretter oder eine schmalere Ansicht.</translation>
     </message>
@@ -326,6 +334,10 @@
     <message>
         <source>Choose {other} as {stock}, or measure again.</source>
         <translation>Wählen Sie {other} als {stock}, oder messen Sie noch einmal.</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Wählen …</translation>
     </message>
     <message>
         <source>Cladding</source>
@@ -370,6 +382,14 @@
     <message>
         <source>Clearances</source>
         <translation>Spielräume</translation>
+    </message>
+    <message>
+        <source>Coats of paint over the primer.</source>
+        <translation>Deckanstriche auf der Grundierung.</translation>
+    </message>
+    <message>
+        <source>Coats of primer.</source>
+        <translation>Anstriche mit Grundierung.</translation>
     </message>
     <message>
         <source>Common rafter</source>
@@ -420,8 +440,20 @@
         <translation>Die Anzahl ist {count}: ein Dachreiter hat {most} von {mark}, also muss sie 1 bis {most} sein, oder 0 für alle. Geben Sie an, wie viele Stücke falsch geworden sind.</translation>
     </message>
     <message>
+        <source>Course exposure</source>
+        <translation>Sichtbare Reihenhöhe</translation>
+    </message>
+    <message>
         <source>Cut already, not to change</source>
         <translation>Schon gesägt, nicht zu ändern</translation>
+    </message>
+    <message>
+        <source>Cut list in a spreadsheet</source>
+        <translation>Schnittliste in einer Tabelle</translation>
+    </message>
+    <message>
+        <source>Cut list of {vent}</source>
+        <translation>Schnittliste von {vent}</translation>
     </message>
     <message>
         <source>Cut report</source>
@@ -452,6 +484,10 @@
         <translation>Spiel der Nut</translation>
     </message>
     <message>
+        <source>Defect allowance</source>
+        <translation>Zuschlag für Holzfehler</translation>
+    </message>
+    <message>
         <source>Depth of a louver panel, which is the width of its stiles.</source>
         <translation>Tiefe eines Lamellenfelds, gleich der Breite seiner Wangen.</translation>
     </message>
@@ -480,12 +516,24 @@
         <translation>Abstand des Rands der Dachöffnung von der Innenseite der Stiele.</translation>
     </message>
     <message>
+        <source>Double-click a page in the tree to open it. Your own additions to a page are kept, and so is where you move a picture. Run this command again when the vent has changed.</source>
+        <translation>Doppelklicken Sie eine Seite im Baum, um sie zu öffnen. Eigene Ergänzungen auf einer Seite bleiben erhalten, ebenso wohin Sie ein Bild verschieben. Führen Sie diesen Befehl erneut aus, wenn sich der Dachreiter geändert hat.</translation>
+    </message>
+    <message>
+        <source>Draw the vent on TechDraw pages: general arrangement, a sheet a stage, sheets of parts; run again, the pages follow the model and keep what you added.</source>
+        <translation>Zeichnet den Dachreiter auf TechDraw-Seiten: Übersicht, ein Blatt je Stufe, Blätter der Teile; erneut ausgeführt, folgen die Seiten dem Modell und behalten, was Sie ergänzt haben.</translation>
+    </message>
+    <message>
         <source>Drip ring board</source>
         <translation>Tropfkranzbrett</translation>
     </message>
     <message>
         <source>Drip ring.</source>
         <translation>Tropfkranz.</translation>
+    </message>
+    <message>
+        <source>Driver length</source>
+        <translation>Länge des Schraubers</translation>
     </message>
     <message>
         <source>Drop left back</source>
@@ -522,6 +570,10 @@
     <message>
         <source>End pitch</source>
         <translation>Neigung der Walmflächen</translation>
+    </message>
+    <message>
+        <source>End trim</source>
+        <translation>Endenabschnitt</translation>
     </message>
     <message>
         <source>Enter the expression {value} once; then it can be taken away again and a number of {unit} be entered.</source>
@@ -590,6 +642,10 @@
     <message>
         <source>Folder for the cut report</source>
         <translation>Ordner für den Schnittbericht</translation>
+    </message>
+    <message>
+        <source>Folder for the papers</source>
+        <translation>Ordner für die Papiere</translation>
     </message>
     <message>
         <source>Form of the vent's roof: hipped on every side; hipped with a kicked eave, two pitches a face; or two faces that end in gables.</source>
@@ -728,8 +784,24 @@
         <translation>Spielraum zwischen dem Tropfkranz und Verschalung und Eckbrettern darunter.</translation>
     </message>
     <message>
+        <source>Give a number, with a point for decimals, and what it is for: /m, /ft or each, or a length: 8 ft = 4.20.</source>
+        <translation>Geben Sie eine Zahl an, mit Punkt vor den Dezimalen, und wofür sie gilt: /m, /ft oder each, oder eine Länge: 8 ft = 4.20.</translation>
+    </message>
+    <message>
+        <source>Give a number, with a point for decimals, and what it is for: /m, /ft or each.</source>
+        <translation type="vanished">Geben Sie eine Zahl mit Dezimalpunkt an und wofür sie gilt: /m, /ft oder each.</translation>
+    </message>
+    <message>
         <source>Give all four, or set all four to 0.</source>
         <translation>Geben Sie alle vier an, oder setzen Sie alle vier auf 0.</translation>
+    </message>
+    <message>
+        <source>Give figures and a unit: 1200 mm, 3 1/2 ft.</source>
+        <translation>Geben Sie Ziffern und eine Einheit an: 1200 mm, 3 1/2 ft.</translation>
+    </message>
+    <message>
+        <source>Give lengths above 0 mm and at most {longest:g} mm.</source>
+        <translation>Geben Sie Längen über 0 mm und höchstens {longest:g} mm an.</translation>
     </message>
     <message>
         <source>Give the length of unbroken ridge, or make one vent.</source>
@@ -738,6 +810,14 @@
     <message>
         <source>Give the real size of a piece that was cut wrong, or say that it is lost: see whether it may stay, what packing fills the gap, what to take off, or which parameter lets the vent follow it.</source>
         <translation>Das wirkliche Maß eines falsch gesägten Stücks angeben, oder dass es verloren ist: sehen, ob es bleiben darf, welche Beilage die Fuge füllt, was wegzunehmen ist oder mit welchem Parameter der Dachreiter ihm folgt.</translation>
+    </message>
+    <message>
+        <source>Give the stock, a colon and the lengths: 2x4: 1200, 900; 1x6: 2 m.</source>
+        <translation>Geben Sie das Holz, einen Doppelpunkt und die Längen an: 2x4: 1200, 900; 1x6: 2 m.</translation>
+    </message>
+    <message>
+        <source>Give the stock, a colon and the price: 2x4: 2.10/m; plywood 1/2: 38 each.</source>
+        <translation>Geben Sie das Holz, einen Doppelpunkt und den Preis an: 2x4: 2.10/m; plywood 1/2: 38 each.</translation>
     </message>
     <message>
         <source>Give the width, or another number of vents.</source>
@@ -856,6 +936,14 @@
         <translation>Um wie viel die rechte Dachfläche an einem Ende mehr fällt als am anderen.</translation>
     </message>
     <message>
+        <source>How much of a new stick you reckon lost to knots, wane and splits, in percent of its length.</source>
+        <translation>Wie viel einer neuen Stange Sie durch Äste, Baumkante und Risse verloren geben, in Prozent ihrer Länge.</translation>
+    </message>
+    <message>
+        <source>How much of each course of the barn's shingles or tiles shows, up the slope; there is one step flashing for each.</source>
+        <translation>Wie viel von jeder Reihe der Schindeln oder Ziegel der Scheune in der Dachneigung sichtbar ist; zu jeder gehört ein Stufenblech.</translation>
+    </message>
+    <message>
         <source>How much wider a dado is than the slat is thick.</source>
         <translation>Um wie viel eine Nut breiter ist, als die Lamelle dick ist.</translation>
     </message>
@@ -890,6 +978,10 @@
     <message>
         <source>Included angle at the ridge {included} ± {reading_error}: both slopes {pitch}, each ± {error}.</source>
         <translation>Winkel am First {included} ± {reading_error}: beide Dachflächen {pitch}, je ± {error}.</translation>
+    </message>
+    <message>
+        <source>It has {count} lengths, and at most {most} are read. Leave out what you do not use.</source>
+        <translation>Er hat {count} Längen, und höchstens {most} werden gelesen. Lassen Sie weg, was Sie nicht brauchen.</translation>
     </message>
     <message>
         <source>It holds no exact numbers of a report. Choose a cuts.json.</source>
@@ -976,8 +1068,16 @@
         <translation>Kaiserstiel, quadratisch.</translation>
     </message>
     <message>
+        <source>Large drawings</source>
+        <translation>Große Zeichnungen</translation>
+    </message>
+    <message>
         <source>Largest mitre at which your saw's blade still tilts fully; beyond it the tilt falls to nothing at the largest mitre.</source>
         <translation>Größte Gehrung, bei der sich das Blatt Ihrer Säge noch ganz neigen lässt; darüber nimmt die Neigung bis zur größten Gehrung auf null ab.</translation>
+    </message>
+    <message>
+        <source>Leave one of them.</source>
+        <translation>Lassen Sie einen davon stehen.</translation>
     </message>
     <message>
         <source>Left rise</source>
@@ -1034,6 +1134,10 @@
     <message>
         <source>Length of unbroken ridge that the vents share; 0 if it does not matter.</source>
         <translation>Länge des ununterbrochenen Firsts, den sich die Dachreiter teilen; 0, wenn sie keine Rolle spielt.</translation>
+    </message>
+    <message>
+        <source>Length of your driver with its bit, along the screw.</source>
+        <translation>Länge Ihres Schraubers mit Bit, in Richtung der Schraube.</translation>
     </message>
     <message>
         <source>Length × width × thickness</source>
@@ -1320,6 +1424,10 @@
         <translation>Wird hier nicht gemacht: gekauft, wiederverwendet oder nicht gewünscht. Seine Stücke sind in keinem Modell, keiner Zahl und keinem Gewicht, der Bericht führt es als weggelassen auf, und seine Nachbarn bleiben, wie sie sind.</translation>
     </message>
     <message>
+        <source>Note of {mark} ({name})</source>
+        <translation>Notiz von {mark} ({name})</translation>
+    </message>
+    <message>
         <source>Notes</source>
         <translation>Bemerkungen</translation>
     </message>
@@ -1360,8 +1468,16 @@
         <translation>Vom verlangten freien Querschnitt, {area}, fehlen {missing}; die engste Stelle: {narrowest}.</translation>
     </message>
     <message>
+        <source>Offcuts that you have already, as stock and lengths: 2x4: 1200, 900; 1x6: 2 m. A bare number is in mm.</source>
+        <translation>Reststücke, die Sie schon haben, als Holz und Längen: 2x4: 1200, 900; 1x6: 2 m. Eine bloße Zahl ist in mm.</translation>
+    </message>
+    <message>
         <source>On a roof that is drawn: how far along the ridge the vent's axis stands from the end that FromEnd names. Several vents stand by EndDistance.</source>
         <translation>Auf einem gezeichneten Dach: wie weit die Achse des Dachreiters längs des Firsts von dem Ende steht, das FromEnd nennt. Mehrere Dachreiter stehen nach EndDistance.</translation>
+    </message>
+    <message>
+        <source>Open the folder</source>
+        <translation>Ordner öffnen</translation>
     </message>
     <message>
         <source>Opening</source>
@@ -1392,6 +1508,14 @@
         <translation>Eigenes Holz von {mark} ({name})</translation>
     </message>
     <message>
+        <source>Paint coats</source>
+        <translation>Deckanstriche</translation>
+    </message>
+    <message>
+        <source>Paint coverage</source>
+        <translation>Ergiebigkeit der Farbe</translation>
+    </message>
+    <message>
         <source>Panel clearance</source>
         <translation>Spielraum des Felds</translation>
     </message>
@@ -1410,6 +1534,10 @@
     <message>
         <source>Paper units</source>
         <translation>Einheiten auf Papier</translation>
+    </message>
+    <message>
+        <source>Papers for the shop</source>
+        <translation>Papiere für die Werkstatt</translation>
     </message>
     <message>
         <source>Part</source>
@@ -1540,6 +1668,14 @@
         <translation>Pfostenbohle</translation>
     </message>
     <message>
+        <source>Prices</source>
+        <translation>Preise</translation>
+    </message>
+    <message>
+        <source>Primer coats</source>
+        <translation>Grundanstriche</translation>
+    </message>
+    <message>
         <source>Project</source>
         <translation>Auftrag</translation>
     </message>
@@ -1610,6 +1746,10 @@
     <message>
         <source>Result</source>
         <translation>Ergebnis</translation>
+    </message>
+    <message>
+        <source>Revision</source>
+        <translation>Änderungsstand</translation>
     </message>
     <message>
         <source>Revision of the model, as it stands in the report's title block.</source>
@@ -1812,6 +1952,10 @@
         <translation>Wählen Sie zuerst in der 3D-Ansicht oder im Baum zwei Dachflächen, den First, eine Dachfläche oder das ganze Dach.</translation>
     </message>
     <message>
+        <source>Set a space behind the comma between lengths, and write decimals with a point.</source>
+        <translation>Setzen Sie zwischen Längen ein Leerzeichen hinter das Komma und schreiben Sie Dezimalen mit Punkt.</translation>
+    </message>
+    <message>
         <source>Set all four to 0 and give the pitch, or seat the vent on the ridge.</source>
         <translation>Setzen Sie alle vier auf 0 und geben Sie die Neigung an, oder setzen Sie den Dachreiter auf den First.</translation>
     </message>
@@ -1910,6 +2054,38 @@
     <message>
         <source>Shop</source>
         <translation>Werkstatt</translation>
+    </message>
+    <message>
+        <source>Shop drawings</source>
+        <translation>Werkzeichnungen</translation>
+    </message>
+    <message>
+        <source>Shop drawings of {vent}</source>
+        <translation>Werkzeichnungen von {vent}</translation>
+    </message>
+    <message>
+        <source>Shop drawings on the next larger paper: A3 for A4, Tabloid for Letter.</source>
+        <translation>Werkzeichnungen auf dem nächstgrößeren Papier: A3 für A4, Tabloid für Letter.</translation>
+    </message>
+    <message>
+        <source>Shop drawings: {made} pages made, {renewed} brought up to date, {removed} taken away.</source>
+        <translation>Werkzeichnungen: {made} Seiten angelegt, {renewed} auf den Stand gebracht, {removed} entfernt.</translation>
+    </message>
+    <message>
+        <source>Shop offcuts</source>
+        <translation>Vorhandene Reststücke</translation>
+    </message>
+    <message>
+        <source>Shorten it.</source>
+        <translation>Kürzen Sie ihn.</translation>
+    </message>
+    <message>
+        <source>Shortest offcut</source>
+        <translation>Kürzestes Reststück</translation>
+    </message>
+    <message>
+        <source>Shortest offcut that you keep.</source>
+        <translation>Kürzestes Reststück, das Sie aufheben.</translation>
     </message>
     <message>
         <source>Shortest piece</source>
@@ -2064,6 +2240,10 @@
         <translation>Quadratmeter Boden auf einen freien Querschnitts: 150 nach der üblichen Regel für Dachräume, 300 unter deren Bedingungen.</translation>
     </message>
     <message>
+        <source>Square metres that a litre of primer or paint covers in one coat, as its tin says.</source>
+        <translation>Quadratmeter, die ein Liter Grundierung oder Farbe in einem Anstrich deckt, wie es auf der Dose steht.</translation>
+    </message>
+    <message>
         <source>Stage</source>
         <translation>Abschnitt</translation>
     </message>
@@ -2128,6 +2308,14 @@
         <translation>Holz, aus dem die Stücke gesägt werden.</translation>
     </message>
     <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Stopped. The sets that are listed are whole; the others were not written.</source>
+        <translation>Angehalten. Die aufgeführten Papiere sind vollständig; die anderen wurden nicht geschrieben.</translation>
+    </message>
+    <message>
         <source>Survey note</source>
         <translation>Vermerk zur Messung</translation>
     </message>
@@ -2160,12 +2348,20 @@
         <translation>Nehmen Sie es weg: die Liste hat kein Holz von Form und Größe dieses Teils.</translation>
     </message>
     <message>
+        <source>Take that character out.</source>
+        <translation>Nehmen Sie dieses Zeichen heraus.</translation>
+    </message>
+    <message>
         <source>Take the cap away under the vent and set its height to 0, or choose wider frame stock.</source>
         <translation>Entfernen Sie die Haube unter dem Dachreiter und setzen Sie ihre Höhe auf 0, oder wählen Sie breiteres Rahmenholz.</translation>
     </message>
     <message>
         <source>Take the cap away under the vent and set its height to 0, or make the vent wider.</source>
         <translation>Entfernen Sie die Haube unter dem Dachreiter und setzen Sie ihre Höhe auf 0, oder machen Sie den Dachreiter breiter.</translation>
+    </message>
+    <message>
+        <source>Take the shortest out.</source>
+        <translation>Nehmen Sie die kürzesten heraus.</translation>
     </message>
     <message>
         <source>Take what is selected</source>
@@ -2220,6 +2416,10 @@
         <translation>Der Vergleich ist geschrieben, aber dieses System hat kein Anzeigeprogramm dafür:</translation>
     </message>
     <message>
+        <source>The cut list was not written.</source>
+        <translation>Die Schnittliste wurde nicht geschrieben.</translation>
+    </message>
+    <message>
         <source>The description in the tree that the last recompute wrote.</source>
         <translation>Die Beschreibung im Baum, die die letzte Neuberechnung geschrieben hat.</translation>
     </message>
@@ -2252,6 +2452,10 @@
         <translation>Der kleinste Querschnitt von Lamellen, Hals und Dachöffnung.</translation>
     </message>
     <message>
+        <source>The list has {count} items, and at most {most} are read. Leave out what you do not use.</source>
+        <translation>Die Liste hat {count} Posten, und höchstens {most} werden gelesen. Lassen Sie weg, was Sie nicht brauchen.</translation>
+    </message>
+    <message>
         <source>The mark of each piece.</source>
         <translation>Das Zeichen jedes Stücks.</translation>
     </message>
@@ -2282,6 +2486,14 @@
     <message>
         <source>The opening would leave nothing of the roof, which is smaller than the opening. Pick the whole roof for the vent, or make the vent narrower.</source>
         <translation>Die Öffnung ließe nichts vom Dach übrig, das kleiner als die Öffnung ist. Wählen Sie für den Dachreiter das ganze Dach, oder machen Sie den Dachreiter schmaler.</translation>
+    </message>
+    <message>
+        <source>The papers could not be written to the folder {folder}: {reason}. Choose another folder.</source>
+        <translation>Die Papiere konnten nicht in den Ordner {folder} geschrieben werden: {reason}. Wählen Sie einen anderen Ordner.</translation>
+    </message>
+    <message>
+        <source>The papers were not written.</source>
+        <translation>Die Papiere wurden nicht geschrieben.</translation>
     </message>
     <message>
         <source>The parts cannot be listed.</source>
@@ -2336,6 +2548,10 @@
         <translation>Das Dach, oder worin es steht, ist nicht mehr da. Wählen Sie das Dach noch einmal.</translation>
     </message>
     <message>
+        <source>The shop drawings were not made.</source>
+        <translation>Die Werkzeichnungen wurden nicht angefertigt.</translation>
+    </message>
+    <message>
         <source>The slope that the vent stands on is not there any more, nor any like it. Pick the roof again.</source>
         <translation>Die Dachfläche, auf der der Dachreiter steht, ist nicht mehr da, auch keine ähnliche. Wählen Sie das Dach noch einmal.</translation>
     </message>
@@ -2388,6 +2604,10 @@
         <translation>Der Dachreiter dieser Öffnung ist nicht mehr da; die Öffnung behält ihre letzte Form. Wählen Sie einen anderen Dachreiter in der Eigenschaft Vent, oder löschen Sie die Öffnung, und das Dach wird wieder ganz gezeigt.</translation>
     </message>
     <message>
+        <source>The vent that is drawn.</source>
+        <translation>Der Dachreiter, der gezeichnet ist.</translation>
+    </message>
+    <message>
         <source>The vent that the opening is cut for, with all others of its row.</source>
         <translation>Der Dachreiter, für den die Öffnung geschnitten ist, mit allen anderen seiner Reihe.</translation>
     </message>
@@ -2406,6 +2626,10 @@
     <message>
         <source>The vent was not compared.</source>
         <translation>Der Dachreiter wurde nicht verglichen.</translation>
+    </message>
+    <message>
+        <source>The vent whose cut list this is.</source>
+        <translation>Der Dachreiter, dessen Schnittliste das ist.</translation>
     </message>
     <message>
         <source>The vent's axis would stand {past:.0f} mm past the end of the ridge, which is {total:.0f} mm long. Enter a distance from the {end} that stays on the ridge.</source>
@@ -2436,8 +2660,16 @@
         <translation>Gemessene Dicke ({stock}).</translation>
     </message>
     <message>
+        <source>This cannot be printed: {limit}. {cure}</source>
+        <translation>Das kann nicht gedruckt werden: {limit}. {cure}</translation>
+    </message>
+    <message>
         <source>This is a picture. Vent and document stay as they are, and closing puts all together.</source>
         <translation>Das ist ein Bild. Dachreiter und Dokument bleiben, wie sie sind, und beim Schließen kommt alles wieder zusammen.</translation>
+    </message>
+    <message>
+        <source>This system has no viewer for {path}.</source>
+        <translation>Dieses System hat kein Programm, das {path} anzeigt.</translation>
     </message>
     <message>
         <source>Top of the base above the ridge.</source>
@@ -2572,12 +2804,24 @@
         <translation>Woraus die Form gemacht wurde.</translation>
     </message>
     <message>
+        <source>What the yard asks, in one currency, as stock and price for a metre, a foot or a piece: 2x4: 2.10/m; 1x6: 0.95/ft; plywood 1/2: 38 each. Gives a cost sheet.</source>
+        <translation type="vanished">Was der Holzhändler verlangt, in einer Währung, als Holz und Preis für einen Meter, einen Fuß oder ein Stück: 2x4: 2.10/m; 1x6: 0.95/ft; plywood 1/2: 38 each. Ergibt eine Kostenaufstellung.</translation>
+    </message>
+    <message>
+        <source>What the yard asks, in one currency, as stock and price for a metre, a foot, a piece or a length: 1x6: 0.95/ft; plywood 1/2: 38 each; 2x4: 8 ft = 4.20, 10 ft = 5.60. Gives a cost sheet; stock with a price for every length is bought at the least cost.</source>
+        <translation>Was der Holzhandel verlangt, in einer Währung, als Holz und Preis für einen Meter, einen Fuß, ein Stück oder eine Länge: 1x6: 0.95/ft; plywood 1/2: 38 each; 2x4: 8 ft = 4.20, 10 ft = 5.60. Ergibt eine Kostenaufstellung; Holz mit einem Preis für jede Länge wird zu den geringsten Kosten gekauft.</translation>
+    </message>
+    <message>
         <source>What was hidden when the opening was made.</source>
         <translation>Was ausgeblendet wurde, als die Öffnung gemacht wurde.</translation>
     </message>
     <message>
         <source>What was picked has been deleted. Pick the roof again.</source>
         <translation>Was gewählt war, wurde gelöscht. Wählen Sie das Dach noch einmal.</translation>
+    </message>
+    <message>
+        <source>What you cut off each end of a new stick, with the saw cut, to have it sound and square.</source>
+        <translation>Was Sie samt Schnittfuge an jedem Ende einer neuen Stange abschneiden, damit es gesund und rechtwinklig ist.</translation>
     </message>
     <message>
         <source>Where AlongRidge counts from: the middle of the ridge (towards the front), its back end, or its front end, which the vent's +X axis looks at.</source>
@@ -2594,6 +2838,10 @@
     <message>
         <source>Where each piece's board frame stands in the vent.</source>
         <translation>Wo das Brettsystem jedes Stücks im Dachreiter steht.</translation>
+    </message>
+    <message>
+        <source>Where the picture was put, to tell whether you moved it.</source>
+        <translation>Wohin das Bild gesetzt wurde, um zu erkennen, ob Sie es verschoben haben.</translation>
     </message>
     <message>
         <source>Where the vent stood when it last took its seat.</source>
@@ -2616,8 +2864,16 @@
         <translation>Ob der Dachreiter rittlings auf dem First steht, oder als Aufsatz ganz auf der linken Dachfläche (ein Flachdach ist eine Neigung von 0°); dann zählen Höhen vom Dach unter der Achse des Dachreiters.</translation>
     </message>
     <message>
+        <source>Which of the sheet's pictures this is.</source>
+        <translation>Welches Bild des Blatts dies ist.</translation>
+    </message>
+    <message>
         <source>Which of the three is the least.</source>
         <translation>Welcher der drei der kleinste ist.</translation>
+    </message>
+    <message>
+        <source>Which of the vent's sheets this is.</source>
+        <translation>Welches Blatt des Dachreiters dies ist.</translation>
     </message>
     <message>
         <source>Which vent of the row this is, counted from the ridge's −X end.</source>
@@ -2692,8 +2948,16 @@
         <translation>Holzzugabe an den Füßen der Stiele, lotrecht, um sie einem verwundenen Dach oder einem durchhängenden First anzureißen.</translation>
     </message>
     <message>
+        <source>Write</source>
+        <translation>Schreiben</translation>
+    </message>
+    <message>
         <source>Write a number.</source>
         <translation>Schreiben Sie eine Zahl.</translation>
+    </message>
+    <message>
+        <source>Write the vent's cut list into a spreadsheet in the document, or bring it up to date; what you have written right of it stays with its cut.</source>
+        <translation>Die Schnittliste des Dachreiters in eine Tabelle im Dokument schreiben oder sie auf den neuesten Stand bringen; was Sie rechts daneben geschrieben haben, bleibt bei seinem Schnitt.</translation>
     </message>
     <message>
         <source>Write the vent's cut list, saw settings and drawings to a folder: HTML, PDF, CSV and JSON.</source>
@@ -2764,6 +3028,10 @@
         <translation>eine {stile_t} dicke Wange muss dahinter {dado_floor} behalten</translation>
     </message>
     <message>
+        <source>a text in it has half of a character (\ud800 to \udfff); take that out</source>
+        <translation>ein Text darin hat ein halbes Zeichen (\ud800 bis \udfff); nehmen Sie es heraus</translation>
+    </message>
+    <message>
         <source>a weight</source>
         <translation>ein Gewicht</translation>
     </message>
@@ -2798,6 +3066,10 @@
     <message>
         <source>an area</source>
         <translation>eine Fläche</translation>
+    </message>
+    <message>
+        <source>an endless number</source>
+        <translation>eine endlose Zahl</translation>
     </message>
     <message>
         <source>an object without a shape</source>
@@ -3008,6 +3280,14 @@
         <translation>ft-in</translation>
     </message>
     <message>
+        <source>full-size templates to print and glue, and each as a DXF file</source>
+        <translation type="vanished">Schablonen in wahrer Größe zum Drucken und Aufkleben, jede auch als DXF-Datei</translation>
+    </message>
+    <message>
+        <source>full-size templates: sheets to print and glue together, and each as a DXF file</source>
+        <translation>Schablonen in wahrer Größe: Blätter zum Drucken und Zusammenkleben, und jede als DXF-Datei</translation>
+    </message>
+    <message>
         <source>gable</source>
         <translation>Satteldach</translation>
     </message>
@@ -3076,6 +3356,10 @@
         <translation>es liegt {bearing} auf dem Rahmen auf und braucht {least_bearing}</translation>
     </message>
     <message>
+        <source>it can be read in two ways</source>
+        <translation>das lässt sich auf zweierlei Art lesen</translation>
+    </message>
+    <message>
         <source>it can have three decimals at most</source>
         <translation>er darf höchstens drei Nachkommastellen haben</translation>
     </message>
@@ -3086,6 +3370,22 @@
     <message>
         <source>it cannot be wider than the frame stock, {frame_w}</source>
         <translation>sie kann nicht breiter sein als das Rahmenholz, {frame_w}</translation>
+    </message>
+    <message>
+        <source>it has a character that cannot be printed, U+{number}</source>
+        <translation>er hat ein Zeichen, das nicht gedruckt werden kann, U+{number}</translation>
+    </message>
+    <message>
+        <source>it has two prices</source>
+        <translation>es hat zwei Preise</translation>
+    </message>
+    <message>
+        <source>it has {count} characters, and at most {most} are printed</source>
+        <translation>er hat {count} Zeichen, und höchstens {most} werden gedruckt</translation>
+    </message>
+    <message>
+        <source>it is a pipe or a device; give a file</source>
+        <translation>es ist eine Pipe oder ein Gerät; geben Sie eine Datei an</translation>
     </message>
     <message>
         <source>it is a {form}, and the cladding is to be {cladding}</source>
@@ -3100,8 +3400,52 @@
         <translation>die Form ist {form}, {section}, und der Dachreiter ist nach „{usual}“ ausgelegt, Form {usual_form}, {usual_section}</translation>
     </message>
     <message>
+        <source>it is larger than {most} MB</source>
+        <translation>sie ist größer als {most} MB</translation>
+    </message>
+    <message>
+        <source>it is nested more than {most} deep</source>
+        <translation>sie ist mehr als {most} Ebenen tief verschachtelt</translation>
+    </message>
+    <message>
+        <source>it is no item of the stock list</source>
+        <translation>es steht nicht in der Holzliste</translation>
+    </message>
+    <message>
+        <source>it is no offcut's length</source>
+        <translation>das ist keine Länge eines Reststücks</translation>
+    </message>
+    <message>
+        <source>it is no stick of the stock list</source>
+        <translation>es ist keine Stange der Holzliste</translation>
+    </message>
+    <message>
+        <source>it is no text</source>
+        <translation>es ist kein Text</translation>
+    </message>
+    <message>
+        <source>it is not a length</source>
+        <translation>das ist keine Länge</translation>
+    </message>
+    <message>
+        <source>it is not a price</source>
+        <translation>das ist kein Preis</translation>
+    </message>
+    <message>
+        <source>it is not a stock with its lengths</source>
+        <translation>das ist kein Holz mit seinen Längen</translation>
+    </message>
+    <message>
+        <source>it is not a stock with its price</source>
+        <translation>das ist kein Holz mit seinem Preis</translation>
+    </message>
+    <message>
         <source>it is not measured, and the drops at the other corners mean nothing without it</source>
         <translation>es ist nicht gemessen, und die Lotmaße an den anderen Ecken sagen ohne es nichts</translation>
+    </message>
+    <message>
+        <source>it is not written in UTF-8; save it in that encoding</source>
+        <translation>sie ist nicht in UTF-8 geschrieben; speichern Sie sie in dieser Kodierung</translation>
     </message>
     <message>
         <source>it is {count} characters long and at most {most} are read</source>
@@ -3114,6 +3458,10 @@
     <message>
         <source>it leaves {room} under the first slat's dado, and {dado_wood} is the least</source>
         <translation>sie lässt {room} unter der Nut der ersten Lamelle, und {dado_wood} ist das wenigste</translation>
+    </message>
+    <message>
+        <source>it lies on another machine, and nothing is fetched from a network; copy it beside your file</source>
+        <translation>sie liegt auf einem anderen Rechner, und nichts wird aus einem Netz geholt; kopieren Sie sie neben Ihre Datei</translation>
     </message>
     <message>
         <source>it makes a slope of {pitch:.1f}°, and a slope must be less than {steepest:g}°</source>
@@ -3176,6 +3524,10 @@
         <translation>seine Mastspur wird aus Rahmenholz {frame_w} × {frame_t} gesägt</translation>
     </message>
     <message>
+        <source>its {count} offcuts are more than {most}</source>
+        <translation>seine {count} Reststücke sind mehr als {most}</translation>
+    </message>
+    <message>
         <source>king post stock</source>
         <translation>Holz des Kaiserstiels</translation>
     </message>
@@ -3186,6 +3538,10 @@
     <message>
         <source>king post width</source>
         <translation>Breite (Holz des Kaiserstiels)</translation>
+    </message>
+    <message>
+        <source>labels to cut out, one a piece: mark, name, stage, hand, face, up, edge to the gauge</source>
+        <translation>Etiketten zum Ausschneiden, eines je Stück: Kennzeichen, Name, Stufe, Hand, Seite, oben, Kante zum Anschlag</translation>
     </message>
     <message>
         <source>left</source>
@@ -3436,6 +3792,14 @@
         <translation>Platte</translation>
     </message>
     <message>
+        <source>sheet covering: side pans instead of steps</source>
+        <translation>Blechdeckung: durchgehende Seitenbleche statt Stufen</translation>
+    </message>
+    <message>
+        <source>shop drawings: general arrangement, a sheet a stage, sheets of parts</source>
+        <translation>Werkzeichnungen: Übersicht, ein Blatt je Stufe, Blätter der Teile</translation>
+    </message>
+    <message>
         <source>side</source>
         <translation>Seite</translation>
     </message>
@@ -3496,8 +3860,20 @@
         <translation>die Wangen werden aus {width} breitem Holz gesägt</translation>
     </message>
     <message>
+        <source>take-offs: primer and paint, screen, screws, covering, sealant, flashing, mast</source>
+        <translation>Massenauszüge: Grundierung und Farbe, Gitter, Schrauben, Deckung, Dichtstoff, Anschlussbleche, Mast</translation>
+    </message>
+    <message>
+        <source>the assembly book: steps with pictures, fastening plan, bench blocks, fixing to the roof</source>
+        <translation>das Montagebuch: Schritte mit Bildern, Verschraubungsplan, Werkbankklötze, Befestigung am Dach</translation>
+    </message>
+    <message>
         <source>the bed mould is {nailer} wide and the stock {width}</source>
         <translation>die Unterleiste ist {nailer} breit und das Holz {width}</translation>
+    </message>
+    <message>
+        <source>the bench sheet: dados and story sticks, laps, rips by stock, holes, test pairs, order of cuts</source>
+        <translation>das Werkbankblatt: Nuten und Maßlatten, Überblattungen, Längsschnitte nach Holz, Löcher, Probepaare, Reihenfolge der Schnitte</translation>
     </message>
     <message>
         <source>the boards of both corners would meet in the middle of a side {side} long</source>
@@ -3508,8 +3884,16 @@
         <translation>der Knick muss unterhalb der Mitte der Sparren liegen</translation>
     </message>
     <message>
+        <source>the buying list: what to buy, and what is cut from each stick and sheet</source>
+        <translation>die Einkaufsliste: was zu kaufen ist und was aus jeder Stange und Platte geschnitten wird</translation>
+    </message>
+    <message>
         <source>the cap would lie under the legs, which stand {inner} from the ridge</source>
         <translation>die Haube läge unter den Stielen, die {inner} vom First stehen</translation>
+    </message>
+    <message>
+        <source>the checks: dry fit, rain, air, movement of the wood, what errors at the saw do</source>
+        <translation>die Prüfungen: Probezusammenbau, Regen, Luft, Arbeiten des Holzes, was Fehler an der Säge bewirken</translation>
     </message>
     <message>
         <source>the cladding under it ends {head} above the joint of the stages and must reach {upstand}</source>
@@ -3522,6 +3906,10 @@
     <message>
         <source>the corner board stock's width, 140 mm at most</source>
         <translation>die Breite des Eckbrettholzes, höchstens 140 mm</translation>
+    </message>
+    <message>
+        <source>the cut report: every part, its cuts and joints, set-ups for the saw</source>
+        <translation>der Schnittbericht: jedes Teil, seine Schnitte und Verbindungen, Einstellungen der Säge</translation>
     </message>
     <message>
         <source>the eave of a flared roof must be {least_break:g}° flatter than its faces at {pitch:.1f}°</source>
@@ -3564,12 +3952,20 @@
         <translation>der Schifter oder Normalsparren</translation>
     </message>
     <message>
+        <source>the key “{key}” stands twice in one object; keep one</source>
+        <translation>der Schlüssel „{key}“ steht zweimal in einem Objekt; behalten Sie einen</translation>
+    </message>
+    <message>
         <source>the king post would be {length} long</source>
         <translation>der Kaiserstiel wäre {length} lang</translation>
     </message>
     <message>
         <source>the legs leave {clear} between them, and the opening in the roof must be {least_opening} wide</source>
         <translation>die Stiele lassen {clear} zwischen sich, und die Öffnung im Dach muss {least_opening} breit sein</translation>
+    </message>
+    <message>
+        <source>the lift plan: weights, centres, people, slings, wind</source>
+        <translation>der Hebeplan: Gewichte, Schwerpunkte, Leute, Anschlagmittel, Wind</translation>
     </message>
     <message>
         <source>the list's usual stock for this use</source>
@@ -3808,6 +4204,10 @@
         <translation>{apart:.0f} mm auseinander</translation>
     </message>
     <message>
+        <source>{count} files are written. A double click opens one.</source>
+        <translation>{count} Dateien sind geschrieben. Ein Doppelklick öffnet eine.</translation>
+    </message>
+    <message>
         <source>{count} slopes are picked. Pick the two that meet in the ridge.</source>
         <translation>{count} Dachflächen sind gewählt. Wählen Sie die beiden, die sich im First treffen.</translation>
     </message>
@@ -3857,7 +4257,11 @@
     </message>
     <message>
         <source>{mm:g} mm is not a size that is sold. Give a length above 0 mm and at most {longest:g} mm.</source>
-        <translation>{mm:g} mm ist kein Maß, das verkauft wird. Geben Sie eine Länge über 0 mm und höchstens {longest:g} mm an.</translation>
+        <translation type="vanished">{mm:g} mm ist kein Maß, das verkauft wird. Geben Sie eine Länge über 0 mm und höchstens {longest:g} mm an.</translation>
+    </message>
+    <message>
+        <source>{mm:g} mm is not a size that is sold. Give at least {least:g} mm and at most {most:g} mm.</source>
+        <translation>{mm:g} mm ist kein Maß, das verkauft wird. Geben Sie mindestens {least:g} mm und höchstens {most:g} mm an.</translation>
     </message>
     <message>
         <source>{name} is {real:g} mm: it must be more than 0 mm. Measure the piece again.</source>
@@ -4183,6 +4587,14 @@
         <translation>Spielräume</translation>
     </message>
     <message>
+        <source>Coats of paint over the primer. 0 to 6.</source>
+        <translation>Deckanstriche auf der Grundierung. 0 bis 6.</translation>
+    </message>
+    <message>
+        <source>Coats of primer. 0 to 4.</source>
+        <translation>Anstriche mit Grundierung. 0 bis 4.</translation>
+    </message>
+    <message>
         <source>Corner boards of the base. Empty: the list's usual stock for this use.</source>
         <translation>Eckbretter des Sockels. Leer: das in der Liste übliche Holz für diese Verwendung.</translation>
     </message>
@@ -4371,6 +4783,14 @@
         <translation>Um wie viel die rechte Dachfläche an einem Ende mehr fällt als am anderen.</translation>
     </message>
     <message>
+        <source>How much of a new stick you reckon lost to knots, wane and splits, in percent of its length. 0.0 to 40.0.</source>
+        <translation>Wie viel einer neuen Stange Sie durch Äste, Baumkante und Risse verloren geben, in Prozent ihrer Länge. 0.0 bis 40.0.</translation>
+    </message>
+    <message>
+        <source>How much of each course of the barn's shingles or tiles shows, up the slope; there is one step flashing for each. 60 mm to 600 mm. 0: sheet covering: side pans instead of steps.</source>
+        <translation>Wie viel von jeder Reihe der Schindeln oder Ziegel der Scheune in der Dachneigung sichtbar ist; zu jeder gehört ein Stufenblech. 60 mm bis 600 mm. 0: Blechdeckung: durchgehende Seitenbleche statt Stufen.</translation>
+    </message>
+    <message>
         <source>How much wider a dado is than the slat is thick. 0 mm to 1 mm.</source>
         <translation>Um wie viel eine Nut breiter ist, als die Lamelle dick ist. 0 mm bis 1 mm.</translation>
     </message>
@@ -4449,6 +4869,10 @@
     <message>
         <source>Length of unbroken ridge that the vents share; 0 if it does not matter. 0 mm to 500000 mm. 0: not given.</source>
         <translation>Länge des ununterbrochenen Firsts, den sich die Dachreiter teilen; 0, wenn sie keine Rolle spielt. 0 mm bis 500000 mm. 0: nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>Length of your driver with its bit, along the screw. 120 mm to 600 mm.</source>
+        <translation>Länge Ihres Schraubers mit Bit, in Richtung der Schraube. 120 mm bis 600 mm.</translation>
     </message>
     <message>
         <source>Length, width and thickness of each piece's blank, in mm.</source>
@@ -4565,6 +4989,10 @@
     <message>
         <source>Number of the arrangement of these properties.</source>
         <translation>Nummer der Anordnung dieser Eigenschaften.</translation>
+    </message>
+    <message>
+        <source>Offcuts that you have already, as stock and lengths: 2x4: 1200, 900; 1x6: 2 m. A bare number is in mm.</source>
+        <translation>Reststücke, die Sie schon haben, als Holz und Längen: 2x4: 1200, 900; 1x6: 2 m. Eine bloße Zahl ist in mm.</translation>
     </message>
     <message>
         <source>On a roof that is drawn: how far along the ridge the vent's axis stands from the end that FromEnd names. Several vents stand by EndDistance.</source>
@@ -4715,6 +5143,14 @@
         <translation>Werkstatt</translation>
     </message>
     <message>
+        <source>Shop drawings on the next larger paper: A3 for A4, Tabloid for Letter.</source>
+        <translation>Werkzeichnungen auf dem nächstgrößeren Papier: A3 für A4, Tabloid für Letter.</translation>
+    </message>
+    <message>
+        <source>Shortest offcut that you keep. 50 mm to 3000 mm.</source>
+        <translation>Kürzestes Reststück, das Sie aufheben. 50 mm bis 3000 mm.</translation>
+    </message>
+    <message>
         <source>Shortest piece that you let your saw cut without a holder. 50 mm to 600 mm.</source>
         <translation>Kürzestes Stück, das Sie Ihre Säge ohne Halter schneiden lassen. 50 mm bis 600 mm.</translation>
     </message>
@@ -4773,6 +5209,10 @@
     <message>
         <source>Square metres of floor for one of free area: 150 by the usual rule for attics, 300 under its conditions. 20.0 to 1000.0.</source>
         <translation>Quadratmeter Boden auf einen freien Querschnitts: 150 nach der üblichen Regel für Dachräume, 300 unter deren Bedingungen. 20.0 bis 1000.0.</translation>
+    </message>
+    <message>
+        <source>Square metres that a litre of primer or paint covers in one coat, as its tin says. 2.0 to 20.0.</source>
+        <translation>Quadratmeter, die ein Liter Grundierung oder Farbe in einem Anstrich deckt, wie es auf der Dose steht. 2.0 bis 20.0.</translation>
     </message>
     <message>
         <source>Stage</source>
@@ -4865,6 +5305,10 @@
     <message>
         <source>The vent that this one is alike to, the first of the row.</source>
         <translation>Der Dachreiter, dem dieser gleicht, der erste der Reihe.</translation>
+    </message>
+    <message>
+        <source>The vent whose cut list this is.</source>
+        <translation>Der Dachreiter, dessen Schnittliste das ist.</translation>
     </message>
     <message>
         <source>Thickest stock that your saw cuts with its blade upright. 20 mm to 300 mm.</source>
@@ -5011,8 +5455,16 @@
         <translation>Woraus die Form gemacht wurde.</translation>
     </message>
     <message>
+        <source>What the yard asks, in one currency, as stock and price for a metre, a foot, a piece or a length: 1x6: 0.95/ft; plywood 1/2: 38 each; 2x4: 8 ft = 4.20, 10 ft = 5.60. Gives a cost sheet; stock with a price for every length is bought at the least cost.</source>
+        <translation>Was der Holzhandel verlangt, in einer Währung, als Holz und Preis für einen Meter, einen Fuß, ein Stück oder eine Länge: 1x6: 0.95/ft; plywood 1/2: 38 each; 2x4: 8 ft = 4.20, 10 ft = 5.60. Ergibt eine Kostenaufstellung; Holz mit einem Preis für jede Länge wird zu den geringsten Kosten gekauft.</translation>
+    </message>
+    <message>
         <source>What was hidden when the opening was made.</source>
         <translation>Was ausgeblendet wurde, als die Öffnung gemacht wurde.</translation>
+    </message>
+    <message>
+        <source>What you cut off each end of a new stick, with the saw cut, to have it sound and square. 0 mm to 300 mm.</source>
+        <translation>Was Sie samt Schnittfuge an jedem Ende einer neuen Stange abschneiden, damit es gesund und rechtwinklig ist. 0 mm bis 300 mm.</translation>
     </message>
     <message>
         <source>Where AlongRidge counts from: the middle of the ridge (towards the front), its back end, or its front end, which the vent's +X axis looks at.</source>
@@ -5179,6 +5631,17 @@
     </message>
 </context>
 <context>
+    <name>Louverwright_CutList</name>
+    <message>
+        <source>Cut list in a spreadsheet</source>
+        <translation>Schnittliste in einer Tabelle</translation>
+    </message>
+    <message>
+        <source>Write the vent's cut list into a spreadsheet in the document, or bring it up to date; what you have written right of it stays with its cut.</source>
+        <translation>Die Schnittliste des Dachreiters in eine Tabelle im Dokument schreiben oder sie auf den neuesten Stand bringen; was Sie rechts daneben geschrieben haben, bleibt bei seinem Schnitt.</translation>
+    </message>
+</context>
+<context>
     <name>Louverwright_CutReport</name>
     <message>
         <source>Cut report</source>
@@ -5223,6 +5686,17 @@
     </message>
 </context>
 <context>
+    <name>Louverwright_Papers</name>
+    <message>
+        <source>Choose which sets of papers to write to a folder, such as the cut report, the lift plan or the checks.</source>
+        <translation>Wählen, welche Papiere in einen Ordner geschrieben werden, etwa Schnittbericht, Hebeplan oder Prüfungen.</translation>
+    </message>
+    <message>
+        <source>Papers for the shop</source>
+        <translation>Papiere für die Werkstatt</translation>
+    </message>
+</context>
+<context>
     <name>Louverwright_PartsAndMarks</name>
     <message>
         <source>List every mark as it stands in the report and find its pieces in the model, or the mark of a piece that is picked.</source>
@@ -5242,6 +5716,17 @@
     <message>
         <source>Roof opening</source>
         <translation>Dachöffnung</translation>
+    </message>
+</context>
+<context>
+    <name>Louverwright_ShopDrawings</name>
+    <message>
+        <source>Draw the vent on TechDraw pages: general arrangement, a sheet a stage, sheets of parts; run again, the pages follow the model and keep what you added.</source>
+        <translation>Zeichnet den Dachreiter auf TechDraw-Seiten: Übersicht, ein Blatt je Stufe, Blätter der Teile; erneut ausgeführt, folgen die Seiten dem Modell und behalten, was Sie ergänzt haben.</translation>
+    </message>
+    <message>
+        <source>Shop drawings</source>
+        <translation>Werkzeichnungen</translation>
     </message>
 </context>
 <context>

@@ -292,6 +292,14 @@
         <translation>Choisissez l'autre bardage, ou un autre bois.</translation>
     </message>
     <message>
+        <source>Choose the report as it was written.</source>
+        <translation>Choisissez le rapport tel qu'il a été écrit.</translation>
+    </message>
+    <message>
+        <source>Choose which sets of papers to write to a folder, such as the cut report, the lift plan or the checks.</source>
+        <translation>Choisir les jeux de documents à écrire dans un dossier, comme le rapport de coupe, le plan de levage ou les contrôles.</translation>
+    </message>
+    <message>
         <source>Choose wider corner board stock, or a narrower face.</source>
         <translation>Choisissez un bois plus large pour les planches d'angle, ou une face plus étroite.</translation>
     </message>
@@ -326,6 +334,10 @@
     <message>
         <source>Choose {other} as {stock}, or measure again.</source>
         <translation>Choisissez {other} comme {stock}, ou mesurez de nouveau.</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Choisir…</translation>
     </message>
     <message>
         <source>Cladding</source>
@@ -370,6 +382,14 @@
     <message>
         <source>Clearances</source>
         <translation>Jeux</translation>
+    </message>
+    <message>
+        <source>Coats of paint over the primer.</source>
+        <translation>Couches de peinture sur l’apprêt.</translation>
+    </message>
+    <message>
+        <source>Coats of primer.</source>
+        <translation>Couches d’apprêt.</translation>
     </message>
     <message>
         <source>Common rafter</source>
@@ -420,8 +440,20 @@
         <translation>Le nombre est {count} : un lanterneau a {most} pièces {mark}, il doit donc être de 1 à {most}, ou 0 pour toutes. Donnez le nombre de pièces ratées.</translation>
     </message>
     <message>
+        <source>Course exposure</source>
+        <translation>Pureau</translation>
+    </message>
+    <message>
         <source>Cut already, not to change</source>
         <translation>Déjà coupées, à ne pas changer</translation>
+    </message>
+    <message>
+        <source>Cut list in a spreadsheet</source>
+        <translation>Liste de coupe dans une feuille de calcul</translation>
+    </message>
+    <message>
+        <source>Cut list of {vent}</source>
+        <translation>Liste de coupe de {vent}</translation>
     </message>
     <message>
         <source>Cut report</source>
@@ -452,6 +484,10 @@
         <translation>Jeu des rainures</translation>
     </message>
     <message>
+        <source>Defect allowance</source>
+        <translation>Marge pour défauts</translation>
+    </message>
+    <message>
         <source>Depth of a louver panel, which is the width of its stiles.</source>
         <translation>Profondeur d'un panneau à lames, qui est la largeur de ses montants.</translation>
     </message>
@@ -480,12 +516,24 @@
         <translation>Distance du bord de l'ouverture du toit à l'intérieur des pieds.</translation>
     </message>
     <message>
+        <source>Double-click a page in the tree to open it. Your own additions to a page are kept, and so is where you move a picture. Run this command again when the vent has changed.</source>
+        <translation>Double-cliquez une page dans l’arbre pour l’ouvrir. Vos ajouts sur une page sont gardés, de même la place où vous déplacez une image. Relancez cette commande quand le lanterneau a changé.</translation>
+    </message>
+    <message>
+        <source>Draw the vent on TechDraw pages: general arrangement, a sheet a stage, sheets of parts; run again, the pages follow the model and keep what you added.</source>
+        <translation>Dessine le lanterneau sur des pages TechDraw : ensemble, une feuille par étage, feuilles des pièces ; relancée, la commande met les pages à jour d’après le modèle et garde vos ajouts.</translation>
+    </message>
+    <message>
         <source>Drip ring board</source>
         <translation>Planche de larmier</translation>
     </message>
     <message>
         <source>Drip ring.</source>
         <translation>Larmier.</translation>
+    </message>
+    <message>
+        <source>Driver length</source>
+        <translation>Longueur de la visseuse</translation>
     </message>
     <message>
         <source>Drop left back</source>
@@ -522,6 +570,10 @@
     <message>
         <source>End pitch</source>
         <translation>Pente des croupes</translation>
+    </message>
+    <message>
+        <source>End trim</source>
+        <translation>Éboutage</translation>
     </message>
     <message>
         <source>Enter the expression {value} once; then it can be taken away again and a number of {unit} be entered.</source>
@@ -590,6 +642,10 @@
     <message>
         <source>Folder for the cut report</source>
         <translation>Dossier du rapport de coupe</translation>
+    </message>
+    <message>
+        <source>Folder for the papers</source>
+        <translation>Dossier pour les documents</translation>
     </message>
     <message>
         <source>Form of the vent's roof: hipped on every side; hipped with a kicked eave, two pitches a face; or two faces that end in gables.</source>
@@ -728,8 +784,24 @@
         <translation>Jeu entre le larmier et le bardage et les planches d'angle au-dessous.</translation>
     </message>
     <message>
+        <source>Give a number, with a point for decimals, and what it is for: /m, /ft or each, or a length: 8 ft = 4.20.</source>
+        <translation>Donnez un nombre, avec un point pour les décimales, et ce à quoi il se rapporte : /m, /ft ou each, ou une longueur : 8 ft = 4.20.</translation>
+    </message>
+    <message>
+        <source>Give a number, with a point for decimals, and what it is for: /m, /ft or each.</source>
+        <translation type="vanished">Indiquez un nombre, avec un point pour les décimales, et ce qu'il vaut : /m, /ft ou each.</translation>
+    </message>
+    <message>
         <source>Give all four, or set all four to 0.</source>
         <translation>Donnez les quatre, ou mettez les quatre à 0.</translation>
+    </message>
+    <message>
+        <source>Give figures and a unit: 1200 mm, 3 1/2 ft.</source>
+        <translation>Indiquez des chiffres et une unité : 1200 mm, 3 1/2 ft.</translation>
+    </message>
+    <message>
+        <source>Give lengths above 0 mm and at most {longest:g} mm.</source>
+        <translation>Indiquez des longueurs de plus de 0 mm et d'au plus {longest:g} mm.</translation>
     </message>
     <message>
         <source>Give the length of unbroken ridge, or make one vent.</source>
@@ -738,6 +810,14 @@
     <message>
         <source>Give the real size of a piece that was cut wrong, or say that it is lost: see whether it may stay, what packing fills the gap, what to take off, or which parameter lets the vent follow it.</source>
         <translation>Donner la dimension réelle d'une pièce mal coupée, ou dire qu'elle est perdue : voir si elle peut rester, quelle cale comble le jeu, ce qu'il faut retirer, ou quel paramètre la fait suivre par le lanterneau.</translation>
+    </message>
+    <message>
+        <source>Give the stock, a colon and the lengths: 2x4: 1200, 900; 1x6: 2 m.</source>
+        <translation>Indiquez le bois, deux-points et les longueurs : 2x4: 1200, 900; 1x6: 2 m.</translation>
+    </message>
+    <message>
+        <source>Give the stock, a colon and the price: 2x4: 2.10/m; plywood 1/2: 38 each.</source>
+        <translation>Indiquez le bois, deux-points et le prix : 2x4: 2.10/m; plywood 1/2: 38 each.</translation>
     </message>
     <message>
         <source>Give the width, or another number of vents.</source>
@@ -856,6 +936,14 @@
         <translation>De combien le versant droit descend plus à un bout qu'à l'autre.</translation>
     </message>
     <message>
+        <source>How much of a new stick you reckon lost to knots, wane and splits, in percent of its length.</source>
+        <translation>Ce que vous comptez perdre d'une barre neuve par les nœuds, le flache et les fentes, en pour cent de sa longueur.</translation>
+    </message>
+    <message>
+        <source>How much of each course of the barn's shingles or tiles shows, up the slope; there is one step flashing for each.</source>
+        <translation>Partie visible de chaque rang de bardeaux ou de tuiles de la grange, dans la pente ; à chacun correspond un solin à gradin.</translation>
+    </message>
+    <message>
         <source>How much wider a dado is than the slat is thick.</source>
         <translation>De combien une rainure est plus large que la lame n'est épaisse.</translation>
     </message>
@@ -890,6 +978,10 @@
     <message>
         <source>Included angle at the ridge {included} ± {reading_error}: both slopes {pitch}, each ± {error}.</source>
         <translation>Angle au faîtage {included} ± {reading_error} : les deux versants {pitch}, chacun ± {error}.</translation>
+    </message>
+    <message>
+        <source>It has {count} lengths, and at most {most} are read. Leave out what you do not use.</source>
+        <translation>Il a {count} longueurs, et {most} au plus sont lues. Omettez ce que vous n'utilisez pas.</translation>
     </message>
     <message>
         <source>It holds no exact numbers of a report. Choose a cuts.json.</source>
@@ -976,8 +1068,16 @@
         <translation>Poinçon, carré.</translation>
     </message>
     <message>
+        <source>Large drawings</source>
+        <translation>Grands dessins</translation>
+    </message>
+    <message>
         <source>Largest mitre at which your saw's blade still tilts fully; beyond it the tilt falls to nothing at the largest mitre.</source>
         <translation>Plus grand onglet auquel la lame de votre scie s'incline encore entièrement ; au-delà, l'inclinaison tombe à rien au plus grand onglet.</translation>
+    </message>
+    <message>
+        <source>Leave one of them.</source>
+        <translation>N'en laissez qu'un.</translation>
     </message>
     <message>
         <source>Left rise</source>
@@ -1034,6 +1134,10 @@
     <message>
         <source>Length of unbroken ridge that the vents share; 0 if it does not matter.</source>
         <translation>Longueur de faîtage continu que les lanterneaux se partagent ; 0 si elle est indifférente.</translation>
+    </message>
+    <message>
+        <source>Length of your driver with its bit, along the screw.</source>
+        <translation>Longueur de votre visseuse avec son embout, dans l’axe de la vis.</translation>
     </message>
     <message>
         <source>Length × width × thickness</source>
@@ -1320,6 +1424,10 @@
         <translation>N'est pas faite ici : achetée, réemployée, ou non voulue. Ses éléments ne sont dans aucun modèle, nombre ou poids, le rapport la donne comme omise, et ses voisines restent comme elles sont.</translation>
     </message>
     <message>
+        <source>Note of {mark} ({name})</source>
+        <translation>Note de {mark} ({name})</translation>
+    </message>
+    <message>
         <source>Notes</source>
         <translation>Remarques</translation>
     </message>
@@ -1360,8 +1468,16 @@
         <translation>De la section libre voulue, {area}, il manque {missing} ; le passage le plus étroit : {narrowest}.</translation>
     </message>
     <message>
+        <source>Offcuts that you have already, as stock and lengths: 2x4: 1200, 900; 1x6: 2 m. A bare number is in mm.</source>
+        <translation>Chutes que vous avez déjà, sous la forme bois et longueurs : 2x4: 1200, 900; 1x6: 2 m. Un nombre seul est en mm.</translation>
+    </message>
+    <message>
         <source>On a roof that is drawn: how far along the ridge the vent's axis stands from the end that FromEnd names. Several vents stand by EndDistance.</source>
         <translation>Sur un toit dessiné : distance, le long du faîtage, de l'axe du lanterneau au bout que nomme FromEnd. Plusieurs lanterneaux se placent d'après EndDistance.</translation>
+    </message>
+    <message>
+        <source>Open the folder</source>
+        <translation>Ouvrir le dossier</translation>
     </message>
     <message>
         <source>Opening</source>
@@ -1392,6 +1508,14 @@
         <translation>Bois propre de {mark} ({name})</translation>
     </message>
     <message>
+        <source>Paint coats</source>
+        <translation>Couches de peinture</translation>
+    </message>
+    <message>
+        <source>Paint coverage</source>
+        <translation>Rendement de la peinture</translation>
+    </message>
+    <message>
         <source>Panel clearance</source>
         <translation>Jeu du panneau</translation>
     </message>
@@ -1410,6 +1534,10 @@
     <message>
         <source>Paper units</source>
         <translation>Unités sur papier</translation>
+    </message>
+    <message>
+        <source>Papers for the shop</source>
+        <translation>Documents pour l'atelier</translation>
     </message>
     <message>
         <source>Part</source>
@@ -1540,6 +1668,14 @@
         <translation>Planche de poteau</translation>
     </message>
     <message>
+        <source>Prices</source>
+        <translation>Prix</translation>
+    </message>
+    <message>
+        <source>Primer coats</source>
+        <translation>Couches de primaire</translation>
+    </message>
+    <message>
         <source>Project</source>
         <translation>Chantier</translation>
     </message>
@@ -1610,6 +1746,10 @@
     <message>
         <source>Result</source>
         <translation>Résultat</translation>
+    </message>
+    <message>
+        <source>Revision</source>
+        <translation>Révision</translation>
     </message>
     <message>
         <source>Revision of the model, as it stands in the report's title block.</source>
@@ -1812,6 +1952,10 @@
         <translation>Choisissez d'abord deux versants, le faîtage, un versant ou le toit entier dans la vue 3D ou l'arborescence.</translation>
     </message>
     <message>
+        <source>Set a space behind the comma between lengths, and write decimals with a point.</source>
+        <translation>Mettez une espace après la virgule entre les longueurs, et écrivez les décimales avec un point.</translation>
+    </message>
+    <message>
         <source>Set all four to 0 and give the pitch, or seat the vent on the ridge.</source>
         <translation>Mettez les quatre à 0 et donnez la pente, ou posez le lanterneau sur le faîtage.</translation>
     </message>
@@ -1910,6 +2054,38 @@
     <message>
         <source>Shop</source>
         <translation>Atelier</translation>
+    </message>
+    <message>
+        <source>Shop drawings</source>
+        <translation>Dessins d’atelier</translation>
+    </message>
+    <message>
+        <source>Shop drawings of {vent}</source>
+        <translation>Dessins d’atelier de {vent}</translation>
+    </message>
+    <message>
+        <source>Shop drawings on the next larger paper: A3 for A4, Tabloid for Letter.</source>
+        <translation>Dessins d’atelier sur le papier de taille supérieure : A3 pour A4, Tabloid pour Letter.</translation>
+    </message>
+    <message>
+        <source>Shop drawings: {made} pages made, {renewed} brought up to date, {removed} taken away.</source>
+        <translation>Dessins d’atelier : {made} pages créées, {renewed} mises à jour, {removed} retirées.</translation>
+    </message>
+    <message>
+        <source>Shop offcuts</source>
+        <translation>Chutes disponibles</translation>
+    </message>
+    <message>
+        <source>Shorten it.</source>
+        <translation>Raccourcissez-le.</translation>
+    </message>
+    <message>
+        <source>Shortest offcut</source>
+        <translation>Chute la plus courte</translation>
+    </message>
+    <message>
+        <source>Shortest offcut that you keep.</source>
+        <translation>Chute la plus courte que vous gardez.</translation>
     </message>
     <message>
         <source>Shortest piece</source>
@@ -2064,6 +2240,10 @@
         <translation>Mètres carrés de sol pour un de section libre : 150 selon la règle usuelle des combles, 300 sous ses conditions.</translation>
     </message>
     <message>
+        <source>Square metres that a litre of primer or paint covers in one coat, as its tin says.</source>
+        <translation>Mètres carrés couverts en une couche par un litre d’apprêt ou de peinture, comme l’indique le pot.</translation>
+    </message>
+    <message>
         <source>Stage</source>
         <translation>Étage</translation>
     </message>
@@ -2128,6 +2308,14 @@
         <translation>Bois dans lequel les pièces sont coupées.</translation>
     </message>
     <message>
+        <source>Stop</source>
+        <translation>Arrêter</translation>
+    </message>
+    <message>
+        <source>Stopped. The sets that are listed are whole; the others were not written.</source>
+        <translation>Arrêté. Les jeux de la liste sont complets ; les autres n'ont pas été écrits.</translation>
+    </message>
+    <message>
         <source>Survey note</source>
         <translation>Note de relevé</translation>
     </message>
@@ -2160,12 +2348,20 @@
         <translation>Retirez-le : la liste n'a pas de bois de la forme et de la dimension de cette pièce.</translation>
     </message>
     <message>
+        <source>Take that character out.</source>
+        <translation>Retirez ce caractère.</translation>
+    </message>
+    <message>
         <source>Take the cap away under the vent and set its height to 0, or choose wider frame stock.</source>
         <translation>Retirez la faîtière sous le lanterneau et mettez sa hauteur à 0, ou choisissez un bois de cadre plus large.</translation>
     </message>
     <message>
         <source>Take the cap away under the vent and set its height to 0, or make the vent wider.</source>
         <translation>Retirez la faîtière sous le lanterneau et mettez sa hauteur à 0, ou élargissez le lanterneau.</translation>
+    </message>
+    <message>
+        <source>Take the shortest out.</source>
+        <translation>Enlevez les plus courtes.</translation>
     </message>
     <message>
         <source>Take what is selected</source>
@@ -2220,6 +2416,10 @@
         <translation>La comparaison est écrite, mais ce système n'a pas de visionneuse pour elle :</translation>
     </message>
     <message>
+        <source>The cut list was not written.</source>
+        <translation>La liste de coupe n'a pas été écrite.</translation>
+    </message>
+    <message>
         <source>The description in the tree that the last recompute wrote.</source>
         <translation>La description dans l'arborescence que le dernier recalcul a écrite.</translation>
     </message>
@@ -2252,6 +2452,10 @@
         <translation>La plus petite section parmi lames, gorge et ouverture du toit.</translation>
     </message>
     <message>
+        <source>The list has {count} items, and at most {most} are read. Leave out what you do not use.</source>
+        <translation>La liste a {count} articles, et {most} au plus sont lus. Omettez ce que vous n'utilisez pas.</translation>
+    </message>
+    <message>
         <source>The mark of each piece.</source>
         <translation>Le repère de chaque pièce.</translation>
     </message>
@@ -2282,6 +2486,14 @@
     <message>
         <source>The opening would leave nothing of the roof, which is smaller than the opening. Pick the whole roof for the vent, or make the vent narrower.</source>
         <translation>L'ouverture ne laisserait rien du toit, qui est plus petit que l'ouverture. Choisissez le toit entier pour le lanterneau, ou faites le lanterneau plus étroit.</translation>
+    </message>
+    <message>
+        <source>The papers could not be written to the folder {folder}: {reason}. Choose another folder.</source>
+        <translation>Les documents n'ont pas pu être écrits dans le dossier {folder} : {reason}. Choisissez un autre dossier.</translation>
+    </message>
+    <message>
+        <source>The papers were not written.</source>
+        <translation>Les documents n'ont pas été écrits.</translation>
     </message>
     <message>
         <source>The parts cannot be listed.</source>
@@ -2336,6 +2548,10 @@
         <translation>Le toit, ou ce qui le contient, a disparu. Choisissez le toit de nouveau.</translation>
     </message>
     <message>
+        <source>The shop drawings were not made.</source>
+        <translation>Les dessins d’atelier n’ont pas été faits.</translation>
+    </message>
+    <message>
         <source>The slope that the vent stands on is not there any more, nor any like it. Pick the roof again.</source>
         <translation>Le versant sur lequel le lanterneau est posé a disparu, et il n'y en a pas de semblable. Choisissez le toit de nouveau.</translation>
     </message>
@@ -2388,6 +2604,10 @@
         <translation>Le lanterneau de cette ouverture a disparu ; l'ouverture garde sa dernière forme. Choisissez un autre lanterneau dans la propriété Vent, ou supprimez l'ouverture, et le toit est de nouveau montré entier.</translation>
     </message>
     <message>
+        <source>The vent that is drawn.</source>
+        <translation>Le lanterneau dessiné.</translation>
+    </message>
+    <message>
         <source>The vent that the opening is cut for, with all others of its row.</source>
         <translation>Le lanterneau pour lequel l'ouverture est coupée, avec tous les autres de sa rangée.</translation>
     </message>
@@ -2408,12 +2628,16 @@
         <translation>Le lanterneau n'a pas été comparé.</translation>
     </message>
     <message>
+        <source>The vent whose cut list this is.</source>
+        <translation>Le lanterneau dont c'est la liste de coupe.</translation>
+    </message>
+    <message>
         <source>The vent's axis would stand {past:.0f} mm past the end of the ridge, which is {total:.0f} mm long. Enter a distance from the {end} that stays on the ridge.</source>
         <translation>L'axe du lanterneau serait à {past:.0f} mm au-delà du bout du faîtage, long de {total:.0f} mm. Entrez une distance ({end}) qui reste sur le faîtage.</translation>
     </message>
     <message>
         <source>The wish that the last recompute found.</source>
-        <translation type="vanished">Le souhait que le dernier recalcul a trouvé.</translation>
+        <translation type="vanished">Le souhait trouvé par le dernier recalcul.</translation>
     </message>
     <message>
         <source>They are not the parts of a report.</source>
@@ -2436,8 +2660,16 @@
         <translation>Épaisseur mesurée ({stock}).</translation>
     </message>
     <message>
+        <source>This cannot be printed: {limit}. {cure}</source>
+        <translation>Ceci ne peut pas être imprimé : {limit}. {cure}</translation>
+    </message>
+    <message>
         <source>This is a picture. Vent and document stay as they are, and closing puts all together.</source>
         <translation>Ceci est une image. Lanterneau et document restent tels quels, et à la fermeture tout se rassemble.</translation>
+    </message>
+    <message>
+        <source>This system has no viewer for {path}.</source>
+        <translation>Ce système n'a pas de visionneuse pour {path}.</translation>
     </message>
     <message>
         <source>Top of the base above the ridge.</source>
@@ -2572,12 +2804,24 @@
         <translation>Ce dont la forme a été faite.</translation>
     </message>
     <message>
+        <source>What the yard asks, in one currency, as stock and price for a metre, a foot or a piece: 2x4: 2.10/m; 1x6: 0.95/ft; plywood 1/2: 38 each. Gives a cost sheet.</source>
+        <translation type="vanished">Ce que demande le négociant, dans une seule monnaie, sous la forme bois et prix au mètre, au pied ou à la pièce : 2x4: 2.10/m; 1x6: 0.95/ft; plywood 1/2: 38 each. Donne un relevé des coûts.</translation>
+    </message>
+    <message>
+        <source>What the yard asks, in one currency, as stock and price for a metre, a foot, a piece or a length: 1x6: 0.95/ft; plywood 1/2: 38 each; 2x4: 8 ft = 4.20, 10 ft = 5.60. Gives a cost sheet; stock with a price for every length is bought at the least cost.</source>
+        <translation>Ce que demande le négoce, dans une seule monnaie, par bois et prix du mètre, du pied, de la pièce ou d'une longueur : 1x6: 0.95/ft; plywood 1/2: 38 each; 2x4: 8 ft = 4.20, 10 ft = 5.60. Donne un état des coûts ; le bois dont chaque longueur a un prix est acheté au moindre coût.</translation>
+    </message>
+    <message>
         <source>What was hidden when the opening was made.</source>
         <translation>Ce qui a été masqué quand l'ouverture a été faite.</translation>
     </message>
     <message>
         <source>What was picked has been deleted. Pick the roof again.</source>
         <translation>Ce qui était choisi a été supprimé. Choisissez le toit de nouveau.</translation>
+    </message>
+    <message>
+        <source>What you cut off each end of a new stick, with the saw cut, to have it sound and square.</source>
+        <translation>Ce que vous coupez à chaque bout d'une barre neuve, trait de scie compris, pour qu'il soit sain et d'équerre.</translation>
     </message>
     <message>
         <source>Where AlongRidge counts from: the middle of the ridge (towards the front), its back end, or its front end, which the vent's +X axis looks at.</source>
@@ -2594,6 +2838,10 @@
     <message>
         <source>Where each piece's board frame stands in the vent.</source>
         <translation>Où se tient dans le lanterneau le repère de la planche de chaque pièce.</translation>
+    </message>
+    <message>
+        <source>Where the picture was put, to tell whether you moved it.</source>
+        <translation>Où l’image a été posée, pour savoir si vous l’avez déplacée.</translation>
     </message>
     <message>
         <source>Where the vent stood when it last took its seat.</source>
@@ -2616,8 +2864,16 @@
         <translation>Si le lanterneau est à cheval sur le faîtage, ou comme une costière tout entier sur le versant gauche (un toit plat est un versant de 0°) ; les hauteurs comptent alors depuis le toit sous l'axe du lanterneau.</translation>
     </message>
     <message>
+        <source>Which of the sheet's pictures this is.</source>
+        <translation>Quelle image de la feuille c’est.</translation>
+    </message>
+    <message>
         <source>Which of the three is the least.</source>
         <translation>Laquelle des trois est la plus petite.</translation>
+    </message>
+    <message>
+        <source>Which of the vent's sheets this is.</source>
+        <translation>Quelle feuille du lanterneau c’est.</translation>
     </message>
     <message>
         <source>Which vent of the row this is, counted from the ridge's −X end.</source>
@@ -2692,8 +2948,16 @@
         <translation>Bois laissé au bas des pieds, d'aplomb, pour les tracer sur un toit gauche ou un faîtage qui fléchit.</translation>
     </message>
     <message>
+        <source>Write</source>
+        <translation>Écrire</translation>
+    </message>
+    <message>
         <source>Write a number.</source>
         <translation>Écrivez un nombre.</translation>
+    </message>
+    <message>
+        <source>Write the vent's cut list into a spreadsheet in the document, or bring it up to date; what you have written right of it stays with its cut.</source>
+        <translation>Écrire la liste de coupe du lanterneau dans une feuille de calcul du document, ou la mettre à jour ; ce que vous avez écrit à sa droite reste avec sa coupe.</translation>
     </message>
     <message>
         <source>Write the vent's cut list, saw settings and drawings to a folder: HTML, PDF, CSV and JSON.</source>
@@ -2764,6 +3028,10 @@
         <translation>un montant épais de {stile_t} doit garder {dado_floor} derrière elle</translation>
     </message>
     <message>
+        <source>a text in it has half of a character (\ud800 to \udfff); take that out</source>
+        <translation>un texte y a un demi-caractère (\ud800 à \udfff) ; retirez-le</translation>
+    </message>
+    <message>
         <source>a weight</source>
         <translation>un poids</translation>
     </message>
@@ -2798,6 +3066,10 @@
     <message>
         <source>an area</source>
         <translation>une surface</translation>
+    </message>
+    <message>
+        <source>an endless number</source>
+        <translation>un nombre sans fin</translation>
     </message>
     <message>
         <source>an object without a shape</source>
@@ -3008,6 +3280,14 @@
         <translation>ft-in</translation>
     </message>
     <message>
+        <source>full-size templates to print and glue, and each as a DXF file</source>
+        <translation type="vanished">gabarits grandeur nature à imprimer et à coller, chacun aussi en fichier DXF</translation>
+    </message>
+    <message>
+        <source>full-size templates: sheets to print and glue together, and each as a DXF file</source>
+        <translation>gabarits grandeur nature : feuilles à imprimer et à coller ensemble, et chacun en fichier DXF</translation>
+    </message>
+    <message>
         <source>gable</source>
         <translation>à pignons</translation>
     </message>
@@ -3076,6 +3356,10 @@
         <translation>il porte sur {bearing} du cadre et demande {least_bearing}</translation>
     </message>
     <message>
+        <source>it can be read in two ways</source>
+        <translation>cela peut se lire de deux façons</translation>
+    </message>
+    <message>
         <source>it can have three decimals at most</source>
         <translation>il peut avoir trois décimales au plus</translation>
     </message>
@@ -3086,6 +3370,22 @@
     <message>
         <source>it cannot be wider than the frame stock, {frame_w}</source>
         <translation>elle ne peut être plus large que le bois de cadre, {frame_w}</translation>
+    </message>
+    <message>
+        <source>it has a character that cannot be printed, U+{number}</source>
+        <translation>il a un caractère qui ne peut pas être imprimé, U+{number}</translation>
+    </message>
+    <message>
+        <source>it has two prices</source>
+        <translation>il a deux prix</translation>
+    </message>
+    <message>
+        <source>it has {count} characters, and at most {most} are printed</source>
+        <translation>il a {count} caractères, et {most} au plus sont imprimés</translation>
+    </message>
+    <message>
+        <source>it is a pipe or a device; give a file</source>
+        <translation>c'est un tube ou un périphérique ; donnez un fichier</translation>
     </message>
     <message>
         <source>it is a {form}, and the cladding is to be {cladding}</source>
@@ -3100,8 +3400,52 @@
         <translation>sa forme est {form}, {section}, et le lanterneau est disposé d'après « {usual} », de forme {usual_form}, {usual_section}</translation>
     </message>
     <message>
+        <source>it is larger than {most} MB</source>
+        <translation>il dépasse {most} Mo</translation>
+    </message>
+    <message>
+        <source>it is nested more than {most} deep</source>
+        <translation>il est imbriqué sur plus de {most} niveaux</translation>
+    </message>
+    <message>
+        <source>it is no item of the stock list</source>
+        <translation>il n'est pas dans la liste de bois</translation>
+    </message>
+    <message>
+        <source>it is no offcut's length</source>
+        <translation>ce n'est pas une longueur de chute</translation>
+    </message>
+    <message>
+        <source>it is no stick of the stock list</source>
+        <translation>ce n'est pas une barre de la liste de bois</translation>
+    </message>
+    <message>
+        <source>it is no text</source>
+        <translation>ce n'est pas un texte</translation>
+    </message>
+    <message>
+        <source>it is not a length</source>
+        <translation>ce n'est pas une longueur</translation>
+    </message>
+    <message>
+        <source>it is not a price</source>
+        <translation>ce n'est pas un prix</translation>
+    </message>
+    <message>
+        <source>it is not a stock with its lengths</source>
+        <translation>ce n'est pas un bois avec ses longueurs</translation>
+    </message>
+    <message>
+        <source>it is not a stock with its price</source>
+        <translation>ce n'est pas un bois avec son prix</translation>
+    </message>
+    <message>
         <source>it is not measured, and the drops at the other corners mean nothing without it</source>
         <translation>elle n'est pas mesurée, et les chutes aux autres angles ne disent rien sans elle</translation>
+    </message>
+    <message>
+        <source>it is not written in UTF-8; save it in that encoding</source>
+        <translation>il n'est pas écrit en UTF-8 ; enregistrez-le dans ce codage</translation>
     </message>
     <message>
         <source>it is {count} characters long and at most {most} are read</source>
@@ -3114,6 +3458,10 @@
     <message>
         <source>it leaves {room} under the first slat's dado, and {dado_wood} is the least</source>
         <translation>elle laisse {room} sous la rainure de la première lame, et {dado_wood} est le minimum</translation>
+    </message>
+    <message>
+        <source>it lies on another machine, and nothing is fetched from a network; copy it beside your file</source>
+        <translation>il se trouve sur une autre machine, et rien n'est pris sur un réseau ; copiez-le à côté de votre fichier</translation>
     </message>
     <message>
         <source>it makes a slope of {pitch:.1f}°, and a slope must be less than {steepest:g}°</source>
@@ -3176,6 +3524,10 @@
         <translation>son emplanture est coupée dans un bois de cadre de {frame_w} × {frame_t}</translation>
     </message>
     <message>
+        <source>its {count} offcuts are more than {most}</source>
+        <translation>ses {count} chutes dépassent {most}</translation>
+    </message>
+    <message>
         <source>king post stock</source>
         <translation>bois du poinçon</translation>
     </message>
@@ -3186,6 +3538,10 @@
     <message>
         <source>king post width</source>
         <translation>largeur (bois du poinçon)</translation>
+    </message>
+    <message>
+        <source>labels to cut out, one a piece: mark, name, stage, hand, face, up, edge to the gauge</source>
+        <translation>étiquettes à découper, une par pièce : repère, nom, étage, main, face, haut, chant au guide</translation>
     </message>
     <message>
         <source>left</source>
@@ -3436,6 +3792,14 @@
         <translation>panneau</translation>
     </message>
     <message>
+        <source>sheet covering: side pans instead of steps</source>
+        <translation>couverture en tôle : bandes latérales au lieu de gradins</translation>
+    </message>
+    <message>
+        <source>shop drawings: general arrangement, a sheet a stage, sheets of parts</source>
+        <translation>dessins d’atelier : ensemble, une feuille par étage, feuilles des pièces</translation>
+    </message>
+    <message>
         <source>side</source>
         <translation>côté</translation>
     </message>
@@ -3496,8 +3860,20 @@
         <translation>les montants sont coupés dans un bois large de {width}</translation>
     </message>
     <message>
+        <source>take-offs: primer and paint, screen, screws, covering, sealant, flashing, mast</source>
+        <translation>métrés : apprêt et peinture, grillage, vis, couverture, mastic, solins, mât</translation>
+    </message>
+    <message>
+        <source>the assembly book: steps with pictures, fastening plan, bench blocks, fixing to the roof</source>
+        <translation>le livret de montage : étapes en images, plan de fixation, cales d’établi, pose sur le toit</translation>
+    </message>
+    <message>
         <source>the bed mould is {nailer} wide and the stock {width}</source>
         <translation>la moulure est large de {nailer} et le bois de {width}</translation>
+    </message>
+    <message>
+        <source>the bench sheet: dados and story sticks, laps, rips by stock, holes, test pairs, order of cuts</source>
+        <translation>la feuille d'établi : rainures et piges, mi-bois, délignages par bois, trous, paires d'essai, ordre des coupes</translation>
     </message>
     <message>
         <source>the boards of both corners would meet in the middle of a side {side} long</source>
@@ -3508,8 +3884,16 @@
         <translation>la brisure doit être sous le milieu des chevrons</translation>
     </message>
     <message>
+        <source>the buying list: what to buy, and what is cut from each stick and sheet</source>
+        <translation>la liste d'achat : ce qu'il faut acheter, et ce qui est débité dans chaque barre et chaque panneau</translation>
+    </message>
+    <message>
         <source>the cap would lie under the legs, which stand {inner} from the ridge</source>
         <translation>la faîtière serait sous les pieds, qui sont à {inner} du faîtage</translation>
+    </message>
+    <message>
+        <source>the checks: dry fit, rain, air, movement of the wood, what errors at the saw do</source>
+        <translation>les contrôles : montage à blanc, pluie, air, jeu du bois, effet des erreurs de sciage</translation>
     </message>
     <message>
         <source>the cladding under it ends {head} above the joint of the stages and must reach {upstand}</source>
@@ -3522,6 +3906,10 @@
     <message>
         <source>the corner board stock's width, 140 mm at most</source>
         <translation>la largeur du bois des planches d'angle, 140 mm au plus</translation>
+    </message>
+    <message>
+        <source>the cut report: every part, its cuts and joints, set-ups for the saw</source>
+        <translation>le rapport de coupe : chaque pièce, ses coupes et assemblages, réglages de la scie</translation>
     </message>
     <message>
         <source>the eave of a flared roof must be {least_break:g}° flatter than its faces at {pitch:.1f}°</source>
@@ -3564,12 +3952,20 @@
         <translation>l'empannon ou le chevron</translation>
     </message>
     <message>
+        <source>the key “{key}” stands twice in one object; keep one</source>
+        <translation>la clé « {key} » figure deux fois dans un même objet ; gardez-en une</translation>
+    </message>
+    <message>
         <source>the king post would be {length} long</source>
         <translation>le poinçon serait long de {length}</translation>
     </message>
     <message>
         <source>the legs leave {clear} between them, and the opening in the roof must be {least_opening} wide</source>
         <translation>les pieds laissent {clear} entre eux, et l'ouverture du toit doit être large de {least_opening}</translation>
+    </message>
+    <message>
+        <source>the lift plan: weights, centres, people, slings, wind</source>
+        <translation>le plan de levage : poids, centres de gravité, personnes, élingues, vent</translation>
     </message>
     <message>
         <source>the list's usual stock for this use</source>
@@ -3808,6 +4204,10 @@
         <translation>à {apart:.0f} mm l'un de l'autre</translation>
     </message>
     <message>
+        <source>{count} files are written. A double click opens one.</source>
+        <translation>{count} fichiers sont écrits. Un double-clic en ouvre un.</translation>
+    </message>
+    <message>
         <source>{count} slopes are picked. Pick the two that meet in the ridge.</source>
         <translation>{count} versants sont choisis. Choisissez les deux qui se joignent au faîtage.</translation>
     </message>
@@ -3857,7 +4257,11 @@
     </message>
     <message>
         <source>{mm:g} mm is not a size that is sold. Give a length above 0 mm and at most {longest:g} mm.</source>
-        <translation>{mm:g} mm n'est pas une dimension vendue. Donnez une longueur de plus de 0 mm et d'au plus {longest:g} mm.</translation>
+        <translation type="vanished">{mm:g} mm n'est pas une dimension vendue. Indiquez une longueur de plus de 0 mm et d'au plus {longest:g} mm.</translation>
+    </message>
+    <message>
+        <source>{mm:g} mm is not a size that is sold. Give at least {least:g} mm and at most {most:g} mm.</source>
+        <translation>{mm:g} mm n'est pas une dimension vendue. Donnez au moins {least:g} mm et au plus {most:g} mm.</translation>
     </message>
     <message>
         <source>{name} is {real:g} mm: it must be more than 0 mm. Measure the piece again.</source>
@@ -4183,6 +4587,14 @@
         <translation>Jeux</translation>
     </message>
     <message>
+        <source>Coats of paint over the primer. 0 to 6.</source>
+        <translation>Couches de peinture sur l’apprêt. de 0 à 6.</translation>
+    </message>
+    <message>
+        <source>Coats of primer. 0 to 4.</source>
+        <translation>Couches d’apprêt. de 0 à 4.</translation>
+    </message>
+    <message>
         <source>Corner boards of the base. Empty: the list's usual stock for this use.</source>
         <translation>Planches d'angle de la base. Vide : le bois usuel de la liste pour cet emploi.</translation>
     </message>
@@ -4371,6 +4783,14 @@
         <translation>De combien le versant droit descend plus à un bout qu'à l'autre.</translation>
     </message>
     <message>
+        <source>How much of a new stick you reckon lost to knots, wane and splits, in percent of its length. 0.0 to 40.0.</source>
+        <translation>Ce que vous comptez perdre d'une barre neuve par les nœuds, le flache et les fentes, en pour cent de sa longueur. de 0.0 à 40.0.</translation>
+    </message>
+    <message>
+        <source>How much of each course of the barn's shingles or tiles shows, up the slope; there is one step flashing for each. 60 mm to 600 mm. 0: sheet covering: side pans instead of steps.</source>
+        <translation>Partie visible de chaque rang de bardeaux ou de tuiles de la grange, dans la pente ; à chacun correspond un solin à gradin. de 60 mm à 600 mm. 0: couverture en tôle : bandes latérales au lieu de gradins.</translation>
+    </message>
+    <message>
         <source>How much wider a dado is than the slat is thick. 0 mm to 1 mm.</source>
         <translation>De combien une rainure est plus large que la lame n'est épaisse. de 0 mm à 1 mm.</translation>
     </message>
@@ -4449,6 +4869,10 @@
     <message>
         <source>Length of unbroken ridge that the vents share; 0 if it does not matter. 0 mm to 500000 mm. 0: not given.</source>
         <translation>Longueur de faîtage continu que les lanterneaux se partagent ; 0 si elle est indifférente. de 0 mm à 500000 mm. 0: non donné.</translation>
+    </message>
+    <message>
+        <source>Length of your driver with its bit, along the screw. 120 mm to 600 mm.</source>
+        <translation>Longueur de votre visseuse avec son embout, dans l’axe de la vis. de 120 mm à 600 mm.</translation>
     </message>
     <message>
         <source>Length, width and thickness of each piece's blank, in mm.</source>
@@ -4565,6 +4989,10 @@
     <message>
         <source>Number of the arrangement of these properties.</source>
         <translation>Numéro de la disposition de ces propriétés.</translation>
+    </message>
+    <message>
+        <source>Offcuts that you have already, as stock and lengths: 2x4: 1200, 900; 1x6: 2 m. A bare number is in mm.</source>
+        <translation>Chutes que vous avez déjà, sous la forme bois et longueurs : 2x4: 1200, 900; 1x6: 2 m. Un nombre seul est en mm.</translation>
     </message>
     <message>
         <source>On a roof that is drawn: how far along the ridge the vent's axis stands from the end that FromEnd names. Several vents stand by EndDistance.</source>
@@ -4715,6 +5143,14 @@
         <translation>Atelier</translation>
     </message>
     <message>
+        <source>Shop drawings on the next larger paper: A3 for A4, Tabloid for Letter.</source>
+        <translation>Dessins d’atelier sur le papier de taille supérieure : A3 pour A4, Tabloid pour Letter.</translation>
+    </message>
+    <message>
+        <source>Shortest offcut that you keep. 50 mm to 3000 mm.</source>
+        <translation>Chute la plus courte que vous gardez. de 50 mm à 3000 mm.</translation>
+    </message>
+    <message>
         <source>Shortest piece that you let your saw cut without a holder. 50 mm to 600 mm.</source>
         <translation>Pièce la plus courte que vous laissez couper à votre scie sans support. de 50 mm à 600 mm.</translation>
     </message>
@@ -4773,6 +5209,10 @@
     <message>
         <source>Square metres of floor for one of free area: 150 by the usual rule for attics, 300 under its conditions. 20.0 to 1000.0.</source>
         <translation>Mètres carrés de sol pour un de section libre : 150 selon la règle usuelle des combles, 300 sous ses conditions. de 20.0 à 1000.0.</translation>
+    </message>
+    <message>
+        <source>Square metres that a litre of primer or paint covers in one coat, as its tin says. 2.0 to 20.0.</source>
+        <translation>Mètres carrés couverts en une couche par un litre d’apprêt ou de peinture, comme l’indique le pot. de 2.0 à 20.0.</translation>
     </message>
     <message>
         <source>Stage</source>
@@ -4865,6 +5305,10 @@
     <message>
         <source>The vent that this one is alike to, the first of the row.</source>
         <translation>Le lanterneau auquel celui-ci est semblable, le premier de la rangée.</translation>
+    </message>
+    <message>
+        <source>The vent whose cut list this is.</source>
+        <translation>Le lanterneau dont c'est la liste de coupe.</translation>
     </message>
     <message>
         <source>Thickest stock that your saw cuts with its blade upright. 20 mm to 300 mm.</source>
@@ -5011,8 +5455,16 @@
         <translation>Ce dont la forme a été faite.</translation>
     </message>
     <message>
+        <source>What the yard asks, in one currency, as stock and price for a metre, a foot, a piece or a length: 1x6: 0.95/ft; plywood 1/2: 38 each; 2x4: 8 ft = 4.20, 10 ft = 5.60. Gives a cost sheet; stock with a price for every length is bought at the least cost.</source>
+        <translation>Ce que demande le négoce, dans une seule monnaie, par bois et prix du mètre, du pied, de la pièce ou d'une longueur : 1x6: 0.95/ft; plywood 1/2: 38 each; 2x4: 8 ft = 4.20, 10 ft = 5.60. Donne un état des coûts ; le bois dont chaque longueur a un prix est acheté au moindre coût.</translation>
+    </message>
+    <message>
         <source>What was hidden when the opening was made.</source>
         <translation>Ce qui a été masqué quand l'ouverture a été faite.</translation>
+    </message>
+    <message>
+        <source>What you cut off each end of a new stick, with the saw cut, to have it sound and square. 0 mm to 300 mm.</source>
+        <translation>Ce que vous coupez à chaque bout d'une barre neuve, trait de scie compris, pour qu'il soit sain et d'équerre. de 0 mm à 300 mm.</translation>
     </message>
     <message>
         <source>Where AlongRidge counts from: the middle of the ridge (towards the front), its back end, or its front end, which the vent's +X axis looks at.</source>
@@ -5179,6 +5631,17 @@
     </message>
 </context>
 <context>
+    <name>Louverwright_CutList</name>
+    <message>
+        <source>Cut list in a spreadsheet</source>
+        <translation>Liste de coupe dans une feuille de calcul</translation>
+    </message>
+    <message>
+        <source>Write the vent's cut list into a spreadsheet in the document, or bring it up to date; what you have written right of it stays with its cut.</source>
+        <translation>Écrire la liste de coupe du lanterneau dans une feuille de calcul du document, ou la mettre à jour ; ce que vous avez écrit à sa droite reste avec sa coupe.</translation>
+    </message>
+</context>
+<context>
     <name>Louverwright_CutReport</name>
     <message>
         <source>Cut report</source>
@@ -5223,6 +5686,17 @@
     </message>
 </context>
 <context>
+    <name>Louverwright_Papers</name>
+    <message>
+        <source>Choose which sets of papers to write to a folder, such as the cut report, the lift plan or the checks.</source>
+        <translation>Choisir les jeux de documents à écrire dans un dossier, comme le rapport de coupe, le plan de levage ou les contrôles.</translation>
+    </message>
+    <message>
+        <source>Papers for the shop</source>
+        <translation>Documents pour l'atelier</translation>
+    </message>
+</context>
+<context>
     <name>Louverwright_PartsAndMarks</name>
     <message>
         <source>List every mark as it stands in the report and find its pieces in the model, or the mark of a piece that is picked.</source>
@@ -5242,6 +5716,17 @@
     <message>
         <source>Roof opening</source>
         <translation>Ouverture du toit</translation>
+    </message>
+</context>
+<context>
+    <name>Louverwright_ShopDrawings</name>
+    <message>
+        <source>Draw the vent on TechDraw pages: general arrangement, a sheet a stage, sheets of parts; run again, the pages follow the model and keep what you added.</source>
+        <translation>Dessine le lanterneau sur des pages TechDraw : ensemble, une feuille par étage, feuilles des pièces ; relancée, la commande met les pages à jour d’après le modèle et garde vos ajouts.</translation>
+    </message>
+    <message>
+        <source>Shop drawings</source>
+        <translation>Dessins d’atelier</translation>
     </message>
 </context>
 <context>

@@ -34,7 +34,7 @@ if "FreeCAD" not in sys.modules:
 
 import FreeCAD  # noqa: E402
 import Part  # noqa: E402
-from making import job_of, scenario_of  # noqa: E402
+from making import EXAMPLES, job_of, scenario_of  # noqa: E402
 
 from louverwright.core.assembly import Board, Cut  # noqa: E402
 from louverwright.core.checks import checked_spec  # noqa: E402
@@ -44,6 +44,7 @@ from louverwright.exchange.pdf import write_pdf  # noqa: E402
 from louverwright.features.shapes import freecad_placement, vector  # noqa: E402
 from louverwright.features.vent import make_vent, parts_of  # noqa: E402
 from louverwright.places import stock_list  # noqa: E402
+from louverwright.report.buying import buying  # noqa: E402
 from louverwright.report.csv_file import to_csv  # noqa: E402
 from louverwright.report.document import document  # noqa: E402
 from louverwright.report.html import to_html  # noqa: E402
@@ -210,6 +211,18 @@ def papers(runs: int) -> dict[str, float]:
                 "report: PDF": timed(lambda: write_pdf(document(fresh()), Path(folder) / "cuts.pdf"), runs)}
 
 
+def slowest_buying() -> float:
+    """The buying list of the example that takes longest (ms), its job laid out; every stick's plan must be proven."""
+    times = []
+    for name in EXAMPLES:
+        job = job_of(name)
+        begun = time.perf_counter()
+        plan = buying.__wrapped__(job)
+        times.append(1000.0 * (time.perf_counter() - begun))
+        assert all(each.proven for each in plan.sticks), name
+    return max(times)
+
+
 def measure(runs: int) -> dict[str, float]:
     """Every figure, by its name (ms, where it says nothing else)."""
     scenario, parts = scenario_of(STANDARD), job_of(STANDARD).assembly.parts
@@ -227,7 +240,7 @@ def measure(runs: int) -> dict[str, float]:
     for name, values in LAYOUTS.items():
         time_of, marks = distinct(**values)
         figures[f"layout, {name}"], figures[f"layout, {name}, a mark"] = time_of, time_of / marks
-    return {**figures, **papers(runs), **ten_in_memory()}
+    return {**figures, **papers(runs), "buying list, slowest example": slowest_buying(), **ten_in_memory()}
 
 
 def ratios(found: dict[str, float]) -> list[tuple[str, float, float]]:
@@ -242,6 +255,7 @@ def ratios(found: dict[str, float]) -> list[tuple[str, float, float]]:
         *((f"layout, {more} ÷ {less}, a mark", found[f"layout, {more}, a mark"] / found[f"layout, {less}, a mark"], 1.2)
           for less, more in (("4 sides", "8 sides"), ("8 slats", "32 slats"))),
         ("report ÷ full rebuild", found["report: HTML, JSON, CSV"] / full, 1 / 2),
+        ("buying list of the slowest example, s", found["buying list, slowest example"] / 1000.0, 2.0),
         ("PDF, s", found["report: PDF"] / 1000.0, 2.0),
         ("ten different vents, MB", found["ten different vents in memory, MB"], 150.0),
         ("saved file, MB", found["saved file of the standard example, MB"], 3.0),

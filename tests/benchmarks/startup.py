@@ -10,6 +10,7 @@ Prints the medians (ms) and their difference, and what of the add-on and of Qt's
 from __future__ import annotations
 
 import argparse
+import json
 import os
 import subprocess
 import sys
@@ -47,7 +48,9 @@ def main() -> int:
     """Reads the command line, runs and prints."""
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("--runs", type=int, default=9, help="starts of each kind")
-    runs = parser.parse_args().runs
+    parser.add_argument("--json", type=Path)
+    options = parser.parse_args()
+    runs = options.runs
     with tempfile.TemporaryDirectory() as folder:
         work = Path(folder)
         script, loaded = work / "start.py", work / "loaded"
@@ -67,6 +70,9 @@ def main() -> int:
         both = median(times[with_it]) * 1e3, median(times[without]) * 1e3
         print(f"start with the add-on {both[0]:.0f} ms, without {both[1]:.0f} ms, difference {both[0] - both[1]:.0f} ms "
               f"(medians of {runs})")
+        if options.json:
+            record = {"with": both[0], "without": both[1], "difference": both[0] - both[1]}
+            options.json.write_text(json.dumps(record) + "\n", encoding="utf-8")
         print("loaded:", ", ".join(loaded.read_text(encoding="utf-8").split()))
     return 0
 

@@ -52,6 +52,13 @@ TALL = {"width": 1_600.0, "pitch_left": 43.0, "pitch_right": 43.0, "base_height"
 
 #: List, values, then code, field and words of the finding that they must provoke.
 PROVOKED: list[tuple[str, dict[str, Any], str, str, str]] = [
+    ("us", {"prices": "2x5: 2.10/m"}, "prices", "prices", "Prices is “2x5”: it is no item of the stock list. Choose one of:"),
+    ("us", {"prices": "2x4: 2.10"}, "prices", "prices", "Prices is “2.10”: it is not a price. Give a number"),
+    ("us", {"shop_offcuts": "2x5: 1200"}, "offcuts", "shop_offcuts",
+     "Shop offcuts is “2x5”: it is no stick of the stock list. Choose one of: 1x10, 1x12"),
+    ("us", {"shop_offcuts": "2x4: 1200 and a bit"}, "offcuts", "shop_offcuts",
+     "Shop offcuts is “1200 and a bit”: it is not a length"),
+    ("us", {"prices": "2x4: long = 4.20"}, "prices", "prices", "Prices is “long”: it is not a length. Give figures"),
     ("us", {"width": 0.0}, "width", "width", "Width is 0: no ridge length is given"),
     ("us", {"width": 0.0, "ridge_length": 2_000.0}, "width", "width",
      "Width is 208.3 mm: by the width rule from the ridge"),

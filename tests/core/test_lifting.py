@@ -8,6 +8,7 @@ import math
 import pytest
 from making import EXAMPLES, job_of, spec_of, vent
 
+from louverwright.core.assembly import board_shell
 from louverwright.core.lifting import (
     GRAVITY,
     INCH,
@@ -23,6 +24,7 @@ from louverwright.core.lifting import (
     wind_forces,
 )
 from louverwright.core.parameters import BY_NAME
+from louverwright.core.sheet_plan import hull
 
 #: Square feet in a square metre, pounds of force in a newton, miles an hour in m/s.
 FT2, LBF, MPH = 10.763910, 1.0 / 4.4482216, 0.44704
@@ -79,6 +81,20 @@ def test_the_vents_own_areas_take_the_wind() -> None:
     side = max(whole.size[0], whole.size[1]) * (out["overall_height"] - 0.0)
     assert lateral == pytest.approx(velocity_pressure(40.0) * 1.9 * side * 1e-6, rel=0.03)    # sheathing apart
     assert uplift == pytest.approx(velocity_pressure(40.0) * 1.5 * out["eave_width"] ** 2 * 1e-6, rel=1e-6)
+
+
+@pytest.mark.parametrize("name", EXAMPLES)
+def test_the_roof_takes_the_wind_over_its_whole_plan(name: str) -> None:
+    """The area inside the outermost corners of fascias and barge boards, by the shoelace formula, and the width over them."""
+    job = job_of(name)
+    rim = [piece.placement.point(p)[:2] for part in job.assembly.parts if part.kind.id in ("roof.fascia", "roof.barge")
+           for piece in part.pieces for p in board_shell(part.board).points]
+    corners = hull(rim)
+    area = sum(a[0] * b[1] - b[0] * a[1] for a, b in zip(corners, (*corners[1:], corners[0]), strict=True)) / 2.0
+    _, uplift = wind_forces(job.sizes, loads(job.assembly)[-1], 40.0)
+    assert uplift == pytest.approx(velocity_pressure(40.0) * 1.5 * area * 1e-6, rel=1e-3)
+    across = min(max(p[i] for p in rim) - min(p[i] for p in rim) for i in (0, 1))
+    assert job.figures["eave_width"] == pytest.approx(across, abs=0.01)
 
 
 def test_the_loads_are_the_pieces() -> None:

@@ -3,6 +3,7 @@
 
 from __future__ import annotations
 
+import os
 import shutil
 import subprocess
 import sys
@@ -45,7 +46,8 @@ def test_a_run_that_left_something_out_is_not_good(files: dict[str, str], told: 
 def judged(status: int, log: Path) -> int:
     """What lib.sh makes of a run by its status and its log."""
     script = f'. "{TESTS}/lib.sh"; judge "it" {status} "{log}"; closing_total'
-    return subprocess.run(["bash", "-c", script], capture_output=True, timeout=60, check=False).returncode
+    own = {name: value for name, value in os.environ.items() if name != "LOUVERWRIGHT_TOTALS"}    # .ci/run counts real runs
+    return subprocess.run(["bash", "-c", script], env=own, capture_output=True, timeout=60, check=False).returncode
 
 
 def test_a_whole_run_is_good_and_a_part_is_what_was_asked_for(tmp_path: Path) -> None:

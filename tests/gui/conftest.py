@@ -62,10 +62,10 @@ def in_workbench() -> Iterator[None]:
 @pytest.fixture
 def said(monkeypatch: pytest.MonkeyPatch) -> list[str]:
     """What these commands tell the user in a box."""
-    from louverwright.commands import compare, cut_list, mend, roof_opening, vents_along_ridge
+    from louverwright.commands import compare, cut_list, mend, roof_opening, shop_drawings, vents_along_ridge
 
     texts: list[str] = []
-    for command in (compare, cut_list, mend, roof_opening, vents_along_ridge):
+    for command in (compare, cut_list, mend, roof_opening, shop_drawings, vents_along_ridge):
         monkeypatch.setattr(command, "tell", texts.append)
     return texts
 

@@ -3,9 +3,27 @@
 
 from __future__ import annotations
 
+import time
+import weakref
+from typing import Any
+
 import FreeCADGui
 from conftest import settle
 from PySide import QtCore, QtGui
+
+from louverwright.panels.vent_panel import VentPanel
+
+#: Every vent's panel: on a busy machine its picture and its check may be waiting still when time is up.
+_panels: weakref.WeakSet[VentPanel] = weakref.WeakSet()
+_make = VentPanel.__init__
+
+
+def _made(self: VentPanel, *given: Any, **named: Any) -> None:
+    _make(self, *given, **named)
+    _panels.add(self)
+
+
+VentPanel.__init__ = _made    # type: ignore[method-assign]
 
 
 def window() -> QtGui.QWidget:
@@ -29,6 +47,10 @@ def type_into(name: str, text: str, rest: float = 0.6) -> None:
     for letter in text or "\b":
         key(line, letter)
     settle(rest)
+    end = time.monotonic() + 10.0
+    while any(timer.isActive() for panel in _panels for timer in (panel.drawing, panel.checking)):
+        assert time.monotonic() < end, "the panel does not come to rest"
+        settle(0.05)
 
 
 def key(target: QtGui.QWidget, letter: str, code: int = 0) -> None:

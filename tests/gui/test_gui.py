@@ -113,6 +113,7 @@ def test_the_workbench_is_there_with_toolbar_and_menu() -> None:
     assert len(bars) == 1
     assert [action.text().replace("&", "") for action in bars[0].actions()] == [
         "New vent", "Edit vent", "Roof opening", "Take apart", "Parts and marks", "Vents along the ridge", "Cut report",
+        "Cut list in a spreadsheet", "Papers for the shop", "Shop drawings",
         "Compare with an earlier report", "A part came out wrong"]
     assert all(not action.icon().isNull() for action in bars[0].actions())
     assert "Louverwright" in [action.text().replace("&", "")

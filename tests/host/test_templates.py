@@ -25,7 +25,8 @@ from louverwright.report.template_pages import template_sheets
 pytestmark = pytest.mark.skipif(shutil.which("pdftocairo") is None, reason="pdftocairo is not there")
 
 POINT = 25.4 / 72.0
-LINE = re.compile(r'<path [^>]*?stroke-width:([0-9.]+);[^>]*? d="([^"]+)" transform="matrix\(([^)]+)\)"')
+#: A stroked path of pdftocairo's SVG: its pen in a style, in newer ones in an attribute of its own.
+LINE = re.compile(r'<path [^>]*?stroke-width[:=]"?([0-9.]+)[;"][^>]*? d="([^"]+)" transform="matrix\(([^)]+)\)"')
 #: Pens by their width on paper (mm): the outline's, and the dashed joint's.
 OUTLINE, DASHED, THIN = 0.45, 0.25, 0.18
 #: What a template may be out by over a metre (mm).

@@ -21,6 +21,8 @@ from .core.texts import brief
 ADDON = Path(__file__).resolve().parents[2]
 RESOURCES = ADDON / "resources"
 ICONS = ADDON / "icons"
+#: Sheets for TechDraw, by their papers' names.
+TEMPLATES = RESOURCES / "templates"
 #: Where FreeCAD finds our texts in other languages.
 TRANSLATIONS = RESOURCES / "translations"
 #: The stock lists that come with the add-on.

@@ -57,6 +57,9 @@ ROWS = (
     Row("Louverwright_Papers", "papers", "Papers for the shop",
         "Choose which sets of papers to write to a folder, such as the cut report, the lift plan or the checks.",
         "papers", "Papers"),
+    Row("Louverwright_ShopDrawings", "shop_drawings", "Shop drawings",
+        "Draw the vent on TechDraw pages: general arrangement, a sheet a stage, sheets of parts; run again, the pages follow "
+        "the model and keep what you added.", "shop_drawings", "ShopDrawings"),
     Row("Louverwright_Compare", "compare", "Compare with an earlier report",
         "List which lengths and angles changed since a report was written (its cuts.json), and which pieces already cut can "
         "be kept.", "compare", "Compare"),

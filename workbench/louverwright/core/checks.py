@@ -15,9 +15,11 @@ from typing import Any
 from . import checks_cap, checks_louver, checks_parts, checks_roof
 from .dimensions import SOLE_ROOM, sizes, sole_top, width_of
 from .layout import layout
+from .offcuts import OffcutError, read_offcuts
 from .parameters import BY_NAME, THICKNESS, WIDTH, measured_name
 from .part_wish import NO_WISHES, STOCK, Wishes, field_of
 from .plan import ENDS
+from .prices import PriceError, read_prices
 from .row import row_findings
 from .saying import say
 from .sizes import Sizes, opening_halves
@@ -41,11 +43,39 @@ def checked_spec(values: Mapping[str, Any], stock: StockList, parts: Wishes = NO
         spec = make_spec(values, stock, parts)
     except SpecError as error:
         raise SpecError((*error.findings, *unknown)) from None
-    findings = (*unknown, *_measured(values, spec, stock), *check(spec))
+    findings = (*unknown, *_measured(values, spec, stock), *_offcuts(spec, stock), *_prices(spec, stock), *check(spec))
     findings = findings or tuple(checks_parts.stock_findings(spec, stock))
     if findings:
         raise SpecError(findings)
     return spec
+
+
+def _prices(spec: Spec, stock: StockList) -> Iterator[Finding]:
+    """Prices that cannot be read, or are for what the list does not have."""
+    try:
+        told = read_prices(spec.prices)
+    except PriceError as error:
+        yield Finding("prices", "prices", error.value, error.limit, error.cure)
+        return
+    known = [item.name for item in stock.items]
+    for name in told:
+        if name not in known:
+            yield Finding("prices", "prices", say("“{name}”", name=name), say("it is no item of the stock list"),
+                          say("Choose one of: {names}.", names=", ".join(known)))
+
+
+def _offcuts(spec: Spec, stock: StockList) -> Iterator[Finding]:
+    """Offcuts in the shop that cannot be read, or are of no stick of the list."""
+    try:
+        own = read_offcuts(spec.shop_offcuts)
+    except OffcutError as error:
+        yield Finding("offcuts", "shop_offcuts", error.value, error.limit, error.cure)
+        return
+    sticks = {item.name for item in stock.items if item.form not in ("sheet", "mesh")}
+    for name in own:
+        if name not in sticks:
+            yield Finding("offcuts", "shop_offcuts", say("“{name}”", name=name), say("it is no stick of the stock list"),
+                          say("Choose one of: {names}.", names=", ".join(sorted(sticks))))
 
 
 def _measured(values: Mapping[str, Any], spec: Spec, stock: StockList) -> Iterator[Finding]:

@@ -145,7 +145,7 @@ def _sizes(spec: Spec, at: Sizes) -> dict[str, Any]:
         "overall_width": at.base.width + 2.0 * at.plan.out(1), "overall_length": at.base.width + 2.0 * at.plan.out(0),
         "overall_height": peak, "base_top": at.base.top,
         "stage_height": louver.top - at.base.top, "slats": louver.slats,
-        "eave_width": 2.0 * min(at.roof_half(0), at.roof_half(1)),
+        "eave_width": 2.0 * min(at.roof_reach(0), at.roof_reach(1)),
         "slat_spacing": louver.spacing, "slat_gap": louver.gap, "rain_overlap": louver.overlap(spec.rain_angle),
         "face_pitch": cap.pitch, "hip_slope": 0.0 if cap.gables else cap.hip_slope,
         "end_face_pitch": 0.0 if cap.runs == (1.0, 1.0) else at.end_pitch,
@@ -258,7 +258,7 @@ def _take_off(at: Sizes) -> dict[str, Any]:
     cap, plan = at.cap, at.plan
     eaves = sum(2.0 * at.roof_half(side) for side in at.eaves)
     ridge = max(at.roof_half(side) if cap.gables else at.ridge_half(side) for side in at.eaves)
-    covering = sum(_face_area(at, side) for side in at.eaves)
+    covering = sum(face_area(at, side) for side in at.eaves)
     verges = 0.0
     if cap.gables:
         side = at.eaves[0]
@@ -267,7 +267,7 @@ def _take_off(at: Sizes) -> dict[str, Any]:
             "hip_length": 0.0 if cap.gables else _hip_length(at)}
 
 
-def _face_area(at: Sizes, side: int) -> float:
+def face_area(at: Sizes, side: int) -> float:
     """Area of a face, from eave to ridge or peak."""
     cap = at.cap
     half, top = at.roof_half(side), at.roof_half(side) if cap.gables else at.ridge_half(side)

@@ -34,6 +34,7 @@ class Kind:
     ends: tuple[str, str] = ("left end", "right end")
     edges: tuple[str, str] = ("lower edge", "upper edge")
     held: str = ""  # how it is fastened, where the joints do not say it
+    either: bool = False  # whether either face may be the outside one: it is covered, or within the frame
     finish: str = ""  # where what glue leaves is not primed as usual: all faces, edges and end grain before assembly
 
     @property
@@ -56,12 +57,12 @@ _BATTEN = "Staple the mesh, then screw or nail the batten through it over its ed
 
 KINDS: tuple[Kind, ...] = (
     # ---- base
-    Kind("base.leg.gable", 1, "Leg, gable side", "frame_stock", ends=_UPRIGHT, edges=_CORNER),
-    Kind("base.leg.eave", 2, "Leg, eave side", "frame_stock", ends=_UPRIGHT, edges=_CORNER),
-    Kind("base.rail.top", 3, "Top rail", "frame_stock"),
-    Kind("base.sole.gable", 4, "Sole, gable side", "frame_stock", ends=("leg end", "ridge end")),
-    Kind("base.sole.eave", 5, "Sole, eave side", "frame_stock"),
-    Kind("base.rail.bottom", 6, "Bottom rail", "frame_stock"),
+    Kind("base.leg.gable", 1, "Leg, gable side", "frame_stock", either=True, ends=_UPRIGHT, edges=_CORNER),
+    Kind("base.leg.eave", 2, "Leg, eave side", "frame_stock", either=True, ends=_UPRIGHT, edges=_CORNER),
+    Kind("base.rail.top", 3, "Top rail", "frame_stock", either=True),
+    Kind("base.sole.gable", 4, "Sole, gable side", "frame_stock", either=True, ends=("leg end", "ridge end")),
+    Kind("base.sole.eave", 5, "Sole, eave side", "frame_stock", either=True),
+    Kind("base.rail.bottom", 6, "Bottom rail", "frame_stock", either=True),
     Kind("base.cladding.gable", 7, "Cladding, gable side", "cladding_stock",
          ends=_UPRIGHT, edges=_SIDES),
     Kind("base.cladding.eave", 8, "Cladding, eave side", "cladding_stock",
@@ -71,11 +72,11 @@ KINDS: tuple[Kind, ...] = (
     Kind("base.corner.eave", 10, "Corner board, eave side", "corner_board_stock",
          ends=_UPRIGHT, edges=_CORNER),
     # ---- louver stage
-    Kind("louver.post.gable", 1, "Post plank, gable side", "frame_stock", ends=_UPRIGHT, edges=_CORNER),
-    Kind("louver.post.eave", 2, "Post plank, eave side", "frame_stock", ends=_UPRIGHT, edges=_CORNER),
-    Kind("louver.rail.bottom", 3, "Bottom rail", "frame_stock"),
-    Kind("louver.rail.top", 4, "Top rail", "frame_stock"),
-    Kind("louver.bed", 5, "Sill bed", "frame_stock", faces=("lower face", "sloped face"),
+    Kind("louver.post.gable", 1, "Post plank, gable side", "frame_stock", either=True, ends=_UPRIGHT, edges=_CORNER),
+    Kind("louver.post.eave", 2, "Post plank, eave side", "frame_stock", either=True, ends=_UPRIGHT, edges=_CORNER),
+    Kind("louver.rail.bottom", 3, "Bottom rail", "frame_stock", either=True),
+    Kind("louver.rail.top", 4, "Top rail", "frame_stock", either=True),
+    Kind("louver.bed", 5, "Sill bed", "frame_stock", either=True, faces=("lower face", "sloped face"),
          edges=("inner edge", "outer edge"),
          held="Glue and screws to the rail. Its thin outer edge is left blunt: fill the gap under the sill with sealant."),
     Kind("louver.sill", 6, "Sill", "slat_stock", faces=("upper face", "lower face"),
@@ -98,31 +99,31 @@ KINDS: tuple[Kind, ...] = (
          ends=_UPRIGHT, edges=_SIDES),
     Kind("louver.batten.level", 17, "Screen batten, level", "batten_stock", faces=("face to the mesh", "inside")),
     # ---- roof stage
-    Kind("roof.plate", 1, "Cap plate", "plate_stock", faces=("upper face", "lower face"),
+    Kind("roof.plate", 1, "Cap plate", "plate_stock", either=True, faces=("upper face", "lower face"),
          edges=("outer edge", "inner edge")),
     Kind("roof.kingpost", 2, "King post", "king_post_stock", faces=("marked flat", "flat opposite the mark"),
          ends=_UPRIGHT, edges=("right flat", "left flat")),
-    Kind("roof.hip", 3, "Hip rafter", "rafter_stock", faces=_CHEEKS, ends=("tail", "head"),
+    Kind("roof.hip", 3, "Hip rafter", "rafter_stock", either=True, faces=_CHEEKS, ends=("tail", "head"),
          edges=("lower edge", "backed edge")),
-    Kind("roof.jack", 4, "Jack rafter", "rafter_stock", faces=_CHEEKS, ends=("tail", "head")),
-    Kind("roof.common", 5, "Common rafter", "rafter_stock", faces=_CHEEKS,
+    Kind("roof.jack", 4, "Jack rafter", "rafter_stock", either=True, faces=_CHEEKS, ends=("tail", "head")),
+    Kind("roof.common", 5, "Common rafter", "rafter_stock", either=True, faces=_CHEEKS,
          ends=("tail", "head")),
     Kind("roof.bedmould", 6, "Bed mould and soffit nailer", "fascia_stock"),
     Kind("roof.soffit", 7, "Soffit", "soffit_stock", faces=("upper face", "lower face"),
          edges=("outer edge", "inner edge")),
     Kind("roof.fascia", 8, "Fascia", "fascia_stock"),
-    Kind("roof.sheathing", 9, "Roof sheathing", "sheathing_stock", faces=("upper face", "lower face"),
+    Kind("roof.sheathing", 9, "Roof sheathing", "sheathing_stock", either=True, faces=("upper face", "lower face"),
          edges=("eave edge", "upper edge"), finish="paint the edges; leave the upper face for the covering"),
-    Kind("roof.bearer", 10, "Mast bearer", "frame_stock", faces=("right face", "left face")),
-    Kind("roof.ridge", 12, "Ridge piece", "ridge_stock", faces=("left face", "right face"),
+    Kind("roof.bearer", 10, "Mast bearer", "frame_stock", either=True, faces=("right face", "left face")),
+    Kind("roof.ridge", 12, "Ridge piece", "ridge_stock", either=True, faces=("left face", "right face"),
          edges=("lower edge", "upper edge")),
-    Kind("roof.sheathing.eave", 13, "Eave sheathing", "sheathing_stock", faces=("upper face", "lower face"),
+    Kind("roof.sheathing.eave", 13, "Eave sheathing", "sheathing_stock", either=True, faces=("upper face", "lower face"),
          edges=("eave edge", "upper edge"), finish="paint the edges; leave the upper face for the covering"),
     Kind("roof.barge", 14, "Barge board", "fascia_stock", ends=("foot", "peak"),
          held="Nailed to the ends of ridge and fascia, to the lookouts if there are any, and down through the sheathing's "
               "edge."),
     Kind("roof.gable.board", 15, "Gable-end cladding", "cladding_stock", ends=_UPRIGHT, edges=_SIDES),
-    Kind("roof.gable.bed", 16, "Gable-end sill bed", "frame_stock", faces=("lower face", "sloped face"),
+    Kind("roof.gable.bed", 16, "Gable-end sill bed", "frame_stock", either=True, faces=("lower face", "sloped face"),
          edges=("inner edge", "outer edge"),
          held="Glue and screws to the plate. Its thin outer edge is left blunt: fill the gap under the sill with sealant."),
     Kind("roof.gable.sill", 17, "Gable-end sill", "slat_stock", faces=("upper face", "lower face"),
@@ -136,7 +137,7 @@ KINDS: tuple[Kind, ...] = (
     Kind("roof.gable.peak", 20, "Gable-end peak board", "trim_stock"),
     Kind("roof.gable.screen", 21, "Gable-end screen", "screen_stock"),
     Kind("roof.gable.apron", 23, "Gable-end apron", "trim_stock",
-         held="Glue and screws to the plate's edge, clear of the louver frame below; sealant on the upper edge, under the "
+         held="Screws to the plate's edge, clear of the louver frame below; sealant on the upper edge, under the "
               "sill."),
     Kind("roof.lookout", 24, "Lookout", "rafter_stock", faces=("face up the slope", "face down the slope"),
          ends=("end at the rafter", "end at the barge board"),
@@ -146,9 +147,9 @@ KINDS: tuple[Kind, ...] = (
          held=_BATTEN),
     Kind("roof.gable.batten.rake", 26, "Gable-end screen batten, raking", "batten_stock",
          faces=("face to the mesh", "inside"), ends=("foot", "peak"), held=_BATTEN),
-    Kind("roof.gusset", 22, "Corner gusset of the cap plate", "sheathing_stock", faces=("upper face", "lower face"),
-         edges=("corner", "inner edge")),
-    Kind("roof.step", 11, "Mast step", "frame_stock", faces=("upper face", "lower face"),
+    Kind("roof.gusset", 22, "Corner gusset of the cap plate", "sheathing_stock", either=True,
+         faces=("upper face", "lower face"), edges=("corner", "inner edge")),
+    Kind("roof.step", 11, "Mast step", "frame_stock", either=True, faces=("upper face", "lower face"),
          edges=("right edge", "left edge")),
 )
 

@@ -124,5 +124,5 @@ def velocity_pressure(speed: float) -> float:
 def wind_forces(at: Sizes, whole: Load, speed: float) -> tuple[float, float]:
     """Lateral force on the vent above the ridge, and uplift on its roof (N): F = qh · (GCr) · A, for information only."""
     side = max(whole.size[0], whole.size[1]) * (whole.low + whole.size[2]) * 1e-6
-    roof = 4.0 * at.roof_half(0) * at.roof_half(1) * 1e-6
+    roof = sum(at.roof_half(side) * at.roof_reach(side) for side in range(at.plan.sides)) * 1e-6
     return velocity_pressure(speed) * LATERAL * side, velocity_pressure(speed) * UPLIFT * roof

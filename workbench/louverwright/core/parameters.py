@@ -298,6 +298,8 @@ PARAMETERS: tuple[Parameter, ...] = (
     Parameter("inch_fraction", COUNT, SHOP, 16, "Inches are rounded to one part in so many on the report.", 8, 64,
               scope=PAPER),
     _choice("paper_size", SHOP, ("A4", "Letter"), "Paper that the report is laid out for.", scope=PAPER),
+    Parameter("large_drawings", SWITCH, SHOP, False, "Shop drawings on the next larger paper: A3 for A4, Tabloid for Letter.",
+              scope=PAPER),
     _angle("saw_tilt", SHOP, 45.0, "How far your saw's blade tilts from upright.", 0.0, 60.0, scope=PAPER),
     _angle("saw_mitre", SHOP, 60.0, "How far your saw's gauge swings from square.", 0.0, 70.0, scope=PAPER),
     _angle("saw_compound", SHOP, 45.0, "Largest mitre at which your saw's blade still tilts fully; beyond it the tilt "
@@ -313,8 +315,27 @@ PARAMETERS: tuple[Parameter, ...] = (
               "of a scaffold.", 300.0, 5_000.0, scope=PAPER, auto="not given"),
     Parameter("wind_speed", NUMBER, SHOP, 0.0, "Design wind speed of the place in m/s, as the code there gives it "
               "(three-second gust).", 20.0, 90.0, scope=PAPER, auto="not given"),
+    Parameter("driver_length", LENGTH, SHOP, 280.0, "Length of your driver with its bit, along the screw.", 120.0, 600.0,
+              scope=PAPER),
+    Parameter("primer_coats", COUNT, SHOP, 1, "Coats of primer.", 0, 4, scope=PAPER),
+    Parameter("paint_coats", COUNT, SHOP, 2, "Coats of paint over the primer.", 0, 6, scope=PAPER),
+    Parameter("paint_coverage", NUMBER, SHOP, 10.0, "Square metres that a litre of primer or paint covers in one coat, as its "
+              "tin says.", 2.0, 20.0, scope=PAPER),
+    Parameter("course_exposure", LENGTH, SHOP, 0.0, "How much of each course of the barn's shingles or tiles shows, up the "
+              "slope; there is one step flashing for each.", 60.0, 600.0, scope=PAPER,
+              auto="sheet covering: side pans instead of steps"),
     Parameter("shortest_piece", LENGTH, SHOP, 200.0, "Shortest piece that you let your saw cut without a holder.",
               50.0, 600.0, scope=PAPER),
+    Parameter("end_trim", LENGTH, SHOP, 10.0, "What you cut off each end of a new stick, with the saw cut, to have it sound "
+              "and square.", 0.0, 300.0, scope=PAPER),
+    Parameter("defect_allowance", NUMBER, SHOP, 0.0, "How much of a new stick you reckon lost to knots, wane and splits, in "
+              "percent of its length.", 0.0, 40.0, scope=PAPER),
+    Parameter("prices", TEXT, SHOP, "", "What the yard asks, in one currency, as stock and price for a metre, a foot, a piece "
+              "or a length: 1x6: 0.95/ft; plywood 1/2: 38 each; 2x4: 8 ft = 4.20, 10 ft = 5.60. Gives a cost sheet; stock "
+              "with a price for every length is bought at the least cost.", high=LONGEST_NOTE, scope=PAPER),
+    Parameter("shop_offcuts", TEXT, SHOP, "", "Offcuts that you have already, as stock and lengths: 2x4: 1200, 900; 1x6: 2 m. "
+              "A bare number is in mm.", high=LONGEST_NOTE, scope=PAPER),
+    Parameter("shortest_offcut", LENGTH, SHOP, 300.0, "Shortest offcut that you keep.", 50.0, 3_000.0, scope=PAPER),
 )
 
 BY_NAME: dict[str, Parameter] = {p.name: p for p in PARAMETERS}

@@ -10,7 +10,8 @@ from dataclasses import dataclass
 from .assembly import Assembly, Part, Piece
 from .contacts import side_of_cut
 from .dry_fit import standing_cells
-from .geometry import Vec, add, dot, scale
+from .geometry import Z_AXIS, Vec, add, dot, scale
+from .sight import stretch_in
 from .sizes import Sizes
 from .solid import END_A, END_B, Cell, Facet, surface_area
 
@@ -217,14 +218,5 @@ def _sky(solids: dict[str, tuple[Cell, ...]], tall: dict[str, float], name: str,
 
 
 def _above(cell: Cell, start: Vec) -> bool:
-    low, high = 0.0, math.inf
-    for facet in cell:
-        height, slope = facet.plane.height(start), facet.plane.normal[2]
-        if abs(slope) < 1e-12:
-            if height > -1e-9:
-                return False
-        elif slope > 0.0:
-            high = min(high, -height / slope)
-        else:
-            low = max(low, -height / slope)
-    return high - low > 1e-6
+    stretch = stretch_in(cell, start, Z_AXIS)
+    return stretch is not None and stretch[1] - max(0.0, stretch[0]) > 1e-6

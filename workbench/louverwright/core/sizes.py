@@ -288,6 +288,10 @@ class Sizes:
         verge = cap.gables and side not in cap.gables
         return plan.out(side + 1) + (cap.verge_r + cap.fascia_t if verge else self.eave(side + 1))
 
+    def roof_reach(self, side: int) -> float:
+        """How far the roof reaches from the vent's middle over a side's eave or verge, outside of everything (mm)."""
+        return self.eave(side) if self.plan.sides != 4 else self.roof_half((side + 1) % 4)
+
     def roof_corner(self, corner: int) -> Vec:
         """The corner of the roof in plan (mm)."""
         cap = self.cap

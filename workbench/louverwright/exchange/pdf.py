@@ -17,7 +17,7 @@ from louverwright.exchange.pdf_pages import Page, pages_of
 from louverwright.exchange.pdf_text import BoxMark, DrawingMark, Mark, Measure, RuleMark, TextMark
 from louverwright.report.drawing import Drawing, Pen, Point
 from louverwright.report.page import Report
-from louverwright.report.sheets import PAPERS, SheetSet, lying
+from louverwright.report.sheets import PAPERS, SHEETS, SheetSet, lying
 from louverwright.report.strokes import POINT_MM, Disc, Fill, Letters, Primitive, Stroke, primitives
 
 from ..core.saying import say
@@ -104,10 +104,12 @@ def _pdf_bytes(title: str, make: Callable[[Measure], list[Page]], paper: str, li
 
 
 def _writer(buffer: Any, title: str, paper: str, lies: bool, core: ModuleType, gui: ModuleType) -> Any:
-    if paper not in PAPERS:
-        raise ValueError(f"Paper {paper!r} is not one of {', '.join(PAPERS)}.")
+    papers = SHEETS if lies else PAPERS
+    if paper not in papers:
+        raise ValueError(f"Paper {paper!r} is not one of {', '.join(papers)}.")
     writer = gui.QPdfWriter(buffer)
-    size = {"A4": gui.QPageSize.A4, "Letter": gui.QPageSize.Letter}[paper]
+    size = {"A4": gui.QPageSize.A4, "Letter": gui.QPageSize.Letter, "A3": gui.QPageSize.A3,
+            "Tabloid": gui.QPageSize.Tabloid}[paper]
     # The one form that every PySide takes.
     writer.setPageLayout(gui.QPageLayout(gui.QPageSize(size), gui.QPageLayout.Landscape if lies else gui.QPageLayout.Portrait,
                                          core.QMarginsF(0.0, 0.0, 0.0, 0.0), gui.QPageLayout.Millimeter))

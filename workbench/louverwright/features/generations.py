@@ -24,3 +24,10 @@ def run_modal(dialog: Any) -> int:
 def as_number(flags: Any) -> int:
     """Qt flags as the number that FreeCAD wants for a panel's buttons: with Qt 6 they are Python enumerations."""
     return int(getattr(flags, "value", flags))
+
+
+def count_pixels(symbol: Any) -> None:
+    """Has TechDraw take a symbol's pixels for 1/3.78 mm.  0.20 and 1.0 always do; 1.1 does where its view provider is told."""
+    shown = symbol.ViewObject
+    if shown is not None and "LegacyScaling" in shown.PropertiesList:
+        shown.LegacyScaling = True

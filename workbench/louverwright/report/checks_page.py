@@ -11,7 +11,10 @@ from typing import Any
 from ..core.assembly import Assembly
 from ..core.dry_fit import CONTACT_LIMIT, GAP_LIMIT, OVERLAP_LIMIT, joint_fits, overlaps
 from ..core.error_budget import LENGTH, SPACING, Opening, openings
+from ..core.fastening import Fastened, fastening_of
 from ..core.figures import air_report
+from ..core.fixings import SCREW
+from ..core.kinds import STAGES
 from ..core.movement import SEASON, THICKNESS, Movement, movements
 from ..core.rain import STEEPEST, end_grain_up, reach_beyond, sheds, sight_lines, steepest_shut
 from .document import report_of, title_block
@@ -66,6 +69,8 @@ def chapters(job: Job) -> tuple[Chapter, ...]:
         Chapter("errors", "What an error at the saw does", "Each cut is made wrong by the amount named, on the drawn piece, "
                 "and the joint's opening is measured where it is widest. At a mitre both pieces are taken to be wrong alike.",
                 tuple(_errors(job))),
+        Chapter("reach", "Driver's reach", "Every joint that the fastening plan screws, among the pieces that stand about at "
+                "that step: a driver straight on the screw's axis, as long with its bit as the shop's.", tuple(_reach(job))),
     )
 
 
@@ -184,6 +189,25 @@ def _error_text(each: Opening, job: Job) -> str:
     if each.what == SPACING:
         return f"{_small(each.error, job)} wrong at each"
     return f"{each.what} wrong by {job.writer.angle(each.error)}"
+
+
+def _reach(job: Job) -> Iterator[Check]:
+    """One row for each stage, one for each pair of stages, and one for each joint that no driver reaches."""
+    assembly = drawn(job)
+    groups: dict[str, list[Fastened]] = {}
+    for each in fastening_of(job.spec, assembly):
+        if each.row.fastener == SCREW:
+            stages = sorted({assembly.part_of(name).kind.stage for name in (each.first, each.second)}, key=list(STAGES).index)
+            groups.setdefault(" to ".join(STAGES[stage][1].lower() for stage in stages), []).append(each)
+    for name, joints in groups.items():
+        held = sum(each.held for each in joints)
+        yield Check(f"{name.capitalize()}: joints with their screws in reach", f"{held} of {len(joints)}", "all", OWN,
+                    _verdict(held == len(joints)), held, len(joints))
+        for each in joints:
+            if not each.held:
+                first, second = (assembly.part_of(piece).mark for piece in (each.first, each.second))
+                shown = f"{assembly.part_of(each.blocked).mark} in the way" if each.blocked else "no wood for a screw"
+                yield Check(f"{first} to {second}", shown, "a screw in reach", OWN, LOOK)
 
 
 # ---- paper and JSON

@@ -33,7 +33,7 @@ def to_csv(job: Job) -> str:
     out = io.StringIO()
     writer = csv.writer(out, lineterminator="\r\n")
     for row in cut_list_rows(job):
-        writer.writerow([_safe(cell) for cell in row])
+        writer.writerow([safe(cell) for cell in row])
     return "\ufeff" + out.getvalue()
 
 
@@ -63,6 +63,6 @@ def _head(sheet: PartSheet, job: Job) -> tuple[str, ...]:
             sheet.nested, " ".join(sheet.advice), sheet.note)
 
 
-def _safe(cell: str) -> str:
+def safe(cell: str) -> str:
     """A user's text that a spreadsheet would run as a formula gets an apostrophe before it."""
     return f"'{cell}" if cell.startswith(_FORMULA) else cell

@@ -11,7 +11,7 @@ The pens and fills are told apart without colour: by width, dashes, hatching and
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from types import MappingProxyType
 
 Point = tuple[float, float]
@@ -41,6 +41,7 @@ SOFT_INK = "#555555"
 
 PENS: Mapping[str, Pen] = MappingProxyType({
     "outline": Pen(0.45, INK),
+    "edge": Pen(0.25, INK),
     "hidden": Pen(0.25, INK, (1.8, 1.1)),
     "thin": Pen(0.18, INK),
     "centre": Pen(0.18, INK, (6.0, 1.2, 1.0, 1.2)),
@@ -53,6 +54,7 @@ TONES: Mapping[str, Tone] = MappingProxyType({
     "wood": Tone("#f2ece1"),
     "face": Tone("#ffffff"),
     "shade": Tone("#d3d1cc"),
+    "ink": Tone(INK),
     "waste": Tone("#ffffff", hatched=True),
 })
 
@@ -160,6 +162,22 @@ class Dim:
 Item = Line | Area | Circle | Label | Arrow | Dim
 
 
+def moved(item: Item, x: float, y: float) -> Item:
+    """An item moved on the paper (mm)."""
+    def at(point: Point) -> Point:
+        return (point[0] + x, point[1] + y)
+
+    if isinstance(item, Line):
+        return replace(item, points=tuple(map(at, item.points)))
+    if isinstance(item, Area):
+        return replace(item, loops=tuple(tuple(map(at, loop)) for loop in item.loops))
+    if isinstance(item, Arrow):
+        return replace(item, x1=item.x1 + x, y1=item.y1 + y, x2=item.x2 + x, y2=item.y2 + y)
+    if isinstance(item, Dim):
+        return replace(item, p1=at(item.p1), p2=at(item.p2))
+    return replace(item, x=item.x + x, y=item.y + y)
+
+
 @dataclass(frozen=True)
 class Drawing:
     """Items in drawing order. `description` tells a reader who cannot see it what the drawing shows."""
@@ -174,3 +192,7 @@ class Drawing:
     def __post_init__(self) -> None:
         if not (self.width > 0 and self.height > 0):
             raise ValueError(f"A drawing of {self.width} × {self.height} mm has no area.")
+
+    def placed(self, x: float, y: float) -> tuple[Item, ...]:
+        """Its items where its lower left corner is at (x, y) of another drawing (mm)."""
+        return tuple(moved(item, x - self.x0, y - self.y0) for item in self.items)

@@ -11,6 +11,7 @@ from ..core.kinds import BASE, spoken
 from ..core.marks import turns_of
 from ..core.plan import LEFT, RIGHT
 from ..core.saying import Text, joined, say
+from ..core.solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE
 from ..core.twist import LEVEL_PITCH
 from ..core.units import format_pitch
 from .job import Job
@@ -80,6 +81,13 @@ def side_name(job: Job, side: int) -> Text:
 
 def turned_over(part: Part, job: Job) -> dict[str, int]:
     """How many pieces lie otherwise than the first as seen from their own sides, by the turn that they are given."""
+    found = Counter(_TURNS[ways_kept(part, piece, job)] for piece in part.pieces)
+    return {turn: count for turn, count in found.items() if turn}
+
+
+def ways_kept(part: Part, piece: Piece, job: Job) -> tuple[bool, bool]:
+    """Whether a piece's length and its marked face look the way they do on the part's first piece, each as seen from its own
+    side."""
     at = job.sizes
 
     def lie(piece: Piece) -> tuple[tuple[float, ...], ...]:
@@ -88,11 +96,18 @@ def turned_over(part: Part, job: Job) -> dict[str, int]:
         return tuple((dot(axis, own), dot(axis, cross(Z_AXIS, own)), axis[2])
                      for axis in (piece.placement.x, piece.placement.z))
 
-    first, found = lie(part.pieces[0]), Counter[str]()
-    for piece in part.pieces:
-        length, face = (_same_way(mine, theirs) for mine, theirs in zip(lie(piece), first, strict=True))
-        found[_TURNS[length, face]] += 1
-    return {turn: count for turn, count in found.items() if turn}
+    length, face = (_same_way(mine, theirs) for mine, theirs in zip(lie(piece), lie(part.pieces[0]), strict=True))
+    return length, face
+
+
+def called_as_it_lies(part: Part, piece: Piece, side: str, job: Job) -> str:
+    """What one of the six sides of a piece's board is in the vent, for pieces too that lie turned; else the name that was
+    given, as of the face that a cut has left."""
+    length, face = ways_kept(part, piece, job)
+    swapped = (() if face else ((MARKED_FACE, HIDDEN_FACE),)) + (() if length else ((END_A, END_B),)) + (
+        () if length == face else ((REFERENCE_EDGE, FAR_EDGE),))
+    other = {a: b for pair in swapped for a, b in (pair, pair[::-1])}
+    return dict(part.names).get(other.get(side, side)) or side.split("/")[0]
 
 
 def _same_way(mine: tuple[float, ...], theirs: tuple[float, ...]) -> bool:

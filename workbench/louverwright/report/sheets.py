@@ -11,6 +11,10 @@ from .drawing import Drawing
 
 PAPERS: Mapping[str, tuple[float, float]] = MappingProxyType({"A4": (210.0, 297.0), "Letter": (215.9, 279.4)})
 """Width and height, upright, in millimetres."""
+#: What drawn pages may be on: the papers of reports, and the next larger (ISO 216; ANSI/ASME Y14.1 B).
+SHEETS: Mapping[str, tuple[float, float]] = MappingProxyType({**PAPERS, "A3": (297.0, 420.0), "Tabloid": (279.4, 431.8)})
+#: The next larger paper, for drawings.
+LARGER: Mapping[str, str] = MappingProxyType({"A4": "A3", "Letter": "Tabloid"})
 
 
 @dataclass(frozen=True)
@@ -31,8 +35,8 @@ class SheetSet:
 
 
 def lying(paper: str) -> tuple[float, float]:
-    """Width and height of a paper laid on its long side (mm).  Raises ValueError for one that is not in PAPERS."""
-    if paper not in PAPERS:
-        raise ValueError(f"Paper {paper!r} is not one of {', '.join(PAPERS)}.")
-    short, long = PAPERS[paper]
+    """Width and height of a paper laid on its long side (mm).  Raises ValueError for one that is not in SHEETS."""
+    if paper not in SHEETS:
+        raise ValueError(f"Paper {paper!r} is not one of {', '.join(SHEETS)}.")
+    short, long = SHEETS[paper]
     return long, short
