@@ -301,7 +301,7 @@ def test_contacts_are_those_of_the_joints(name: str) -> None:
         for contact in contacts(assembly, piece):
             other = assembly.part_of(contact.other)
             there = next(each for each in other.pieces if each.id == contact.other)
-            assert facing_area(stands(piece, part), stands(there, other), contact.joint.gap) > LEAST_CONTACT
+            assert facing_area(stands(piece, part).patches, stands(there, other).patches, contact.joint.gap) > LEAST_CONTACT
             assert min(contact.size) > 0.0 and all(-0.01 <= v <= size + 0.01 for p in contact.points
                                                    for v, size in zip(p, part.board.size, strict=True))
 

@@ -8,14 +8,14 @@ import re
 from dataclasses import replace
 
 import pytest
-from making import EXAMPLES, scenario_of
+from making import EXAMPLES, job_of, scenario_of
 
 from louverwright.core.lifting import loads, sling_force
 from louverwright.exchange.papers import job_from_values
 from louverwright.report.html import to_html
 from louverwright.report.job import Job
 from louverwright.report.lift import CAUTIONS, lift_report
-from louverwright.report.page import Table, as_cell, walk
+from louverwright.report.page import Heading, Table, as_cell, walk
 
 
 def job_with(**values: object) -> Job:
@@ -84,3 +84,8 @@ def test_the_frame_alone_is_what_is_left_without_what_is_brought_up_by_itself() 
     heavy = [load for load in loads(job.assembly)[:-1] if load.loose]
     assert heavy and any(f"the frame alone is {job.writer.weight(load.weight - load.loose)}".replace("\u00a0", " ")
                          in text_of(job) for load in heavy)
+
+
+def test_the_cautions_come_first_and_before_the_forces_that_they_speak_of() -> None:
+    heads = [block.text for block in lift_report(job_of(EXAMPLES[0])).blocks if isinstance(block, Heading)]
+    assert heads[0] == "Cautions" and "Wind, for information only" in heads

@@ -173,6 +173,7 @@ def rules(spec: Spec) -> list[Rule]:
 
 
 Patch = tuple[Vec, float, tuple[Vec, ...]]
+Patches = dict[Vec, list[Patch]]
 
 
 @dataclass(frozen=True)
@@ -185,7 +186,7 @@ class Stands:
     high: Vec
 
     @cached_property
-    def patches(self) -> dict[Vec, list[Patch]]:
+    def patches(self) -> Patches:
         """The faces (convex patches of them) in the assembly frame, sorted by the way they look."""
         return patches_of(self.part.board, self.piece.placement)
 
@@ -202,9 +203,9 @@ def _box(board: Board, place: Placement) -> tuple[Vec, Vec]:
     return (min(xs), min(ys), min(zs)), (max(xs), max(ys), max(zs))
 
 
-def patches_of(board: Board, place: Placement) -> dict[Vec, list[Patch]]:
+def patches_of(board: Board, place: Placement) -> Patches:
     """The faces of a board that stands at ``place``, by the way they look: normal, offset along it (mm), corners."""
-    patches: dict[Vec, list[Patch]] = {}
+    patches: Patches = {}
     for cell in board_solid(board):
         for facet in cell:
             normal = place.direction(facet.plane.normal)
@@ -218,12 +219,8 @@ def _key(normal: Vec, sense: float = 1.0) -> Vec:
     return (round(sense * normal[0], 6) + 0.0, round(sense * normal[1], 6) + 0.0, round(sense * normal[2], 6) + 0.0)
 
 
-def facing_area(a: Stands, b: Stands, gap: float) -> float:
-    """How much of the two pieces' faces look at each other at a distance of ``gap`` (mm²)."""
-    return _facing(a.patches, b.patches, gap)
-
-
-def _facing(a: dict[Vec, list[Patch]], b: dict[Vec, list[Patch]], gap: float) -> float:
+def facing_area(a: Patches, b: Patches, gap: float) -> float:
+    """How much of the faces of two pieces look at each other at a distance of ``gap`` (mm²)."""
     total = 0.0
     for key, mine in a.items():
         theirs = b.get(_key(key, -1.0))
@@ -253,11 +250,11 @@ def _join_at(a: Board, place: Placement, b: Board, other: Placement, gap: float)
 
 @lru_cache(maxsize=1 << 15)
 def _join(a: Board, b: Board, there: Placement, gap: float) -> bool:
-    return _facing(_patches_at_home(a), patches_of(b, there), gap) > LEAST_CONTACT
+    return facing_area(_patches_at_home(a), patches_of(b, there), gap) > LEAST_CONTACT
 
 
 @lru_cache(maxsize=1024)
-def _patches_at_home(board: Board) -> dict[Vec, list[Patch]]:
+def _patches_at_home(board: Board) -> Patches:
     return patches_of(board, IDENTITY)
 
 

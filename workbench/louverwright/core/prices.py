@@ -17,7 +17,6 @@ from .units import ReadError, parse_length
 
 #: Millimetres in the lengths that prices are asked for; a price each is for a whole sheet or stick.
 PER = {"/m": 1000.0, "/ft": 304.8}
-EACH = "each"
 #: Hundredths in one of the currency; a price above this many of it is a slip of the pen.
 HUNDREDTHS, DEAREST = 100, 100_000.0
 #: Lengths (mm) this near to each other are one.

@@ -41,7 +41,7 @@ CAUTIONS = (
 
 def lift_report(job: Job) -> Report:
     """The plan, ready for any writer."""
-    return report_of(job, "Lift plan", (*_stages(job), *_by_hand(job), *_by_tackle(job), *_wind(job), *_cautions()))
+    return report_of(job, "Lift plan", (*_cautions(), *_stages(job), *_by_hand(job), *_by_tackle(job), *_wind(job)))
 
 
 def _stages(job: Job) -> Iterator[Block]:
@@ -93,9 +93,9 @@ def _by_tackle(job: Job) -> Iterator[Block]:
     spread = 2.0 * at.base.inner_r
     rows = tuple((load.name, _force(sling_force(load, spread))) for load in loads(job.assembly))
     yield Heading("By tackle", 1, anchor="tackle")
-    yield Para(f"Lift at four points, alike on opposite sides, {write.length(spread)} apart: under the top rails of the "
-               "frame, never by cladding, slats, ring or fascia. Balance it a hand's breadth off the ground first; the centre "
-               "of gravity hangs under the hook.")
+    yield Para(f"Lift at four points, alike on opposite sides, {write.length(spread)} apart: under the top rails of base and "
+               "louver stage, under the roof stage's cap plate, never by cladding, slats, ring or fascia. Balance it a hand's "
+               "breadth off the ground first; the centre of gravity hangs under the hook.")
     yield Table((Column("Stage", 1.5), Column("Tension in the heavier leg", 2.0, "right")), rows,
                 note=f"Legs at {SLING_ANGLE:g}° from the level; {CARRYING_LEGS} of four legs are taken to carry (common "
                 "practice), and those nearer to the centre carry more. Without any shock: gear takes several times this.")
