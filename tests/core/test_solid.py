@@ -154,7 +154,7 @@ def test_joints_take_away_what_they_should(name: str) -> None:
     waste, taken = JOINTS[name]
     cut = remove((BLOCK,), waste, name)
     assert volume(cut) == pytest.approx(WHOLE - taken)
-    assert needed_planes((BLOCK,), waste) == waste
+    assert needed_planes(BLOCK, waste) == waste
     assert_closed(shell_of(cut), volume(cut))
 
 
@@ -239,7 +239,7 @@ def test_two_wastes_take_each_and_what_they_share_once(one: Waste, other: Waste)
 
 @given(wastes)
 def test_the_needed_planes_take_the_same_and_none_is_idle(waste: Waste) -> None:
-    needed = needed_planes((BLOCK,), waste)
+    needed = needed_planes(BLOCK, waste)
     assert set(needed) <= set(waste)
     taken = WHOLE - volume(remove((BLOCK,), waste, "all"))
     if not needed:
@@ -254,10 +254,10 @@ def test_the_needed_planes_take_the_same_and_none_is_idle(waste: Waste) -> None:
 
 def test_a_saddle_is_a_v_for_what_straddles_it_and_one_plane_for_what_does_not() -> None:
     left, right = (Plane.through((400.0, 0.0, 30.0), (hand * 0.2, 0.0, -1.0)) for hand in (1.0, -1.0))
-    assert needed_planes((BLOCK,), (left, right)) == (left, right)
-    assert needed_planes((box((0.0, 0.0, 0.0), (350.0, 140.0, 38.0)),), (left, right)) == (left,)
-    assert needed_planes((box((450.0, 0.0, 0.0), (800.0, 140.0, 38.0)),), (left, right)) == (right,)
-    assert needed_planes((box((0.0, 0.0, 31.0), (800.0, 140.0, 38.0)),), (left, right)) == ()
+    assert needed_planes(BLOCK, (left, right)) == (left, right)
+    assert needed_planes(box((0.0, 0.0, 0.0), (350.0, 140.0, 38.0)), (left, right)) == (left,)
+    assert needed_planes(box((450.0, 0.0, 0.0), (800.0, 140.0, 38.0)), (left, right)) == (right,)
+    assert needed_planes(box((0.0, 0.0, 31.0), (800.0, 140.0, 38.0)), (left, right)) == ()
 
 
 # ---- shells

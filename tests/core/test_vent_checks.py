@@ -22,7 +22,7 @@ CHOSEN = tuple(name for name in ("hay-barn-28ft", "octagon-dairy", "cart-shed-ga
 def moved(assembly: Assembly, part: Part, number: int, way: tuple[float, float, float]) -> Assembly:
     """The vent with one piece of a part pushed aside."""
     piece = part.pieces[number]
-    place = replace(piece.placement, origin=add(piece.placement.origin, way))
+    place = piece.placement._replace(origin=add(piece.placement.origin, way))
     pieces = (*part.pieces[:number], replace(piece, placement=place), *part.pieces[number + 1:])
     return Assembly(tuple(replace(p, pieces=pieces) if p is part else p for p in assembly.parts), assembly.joints)
 

@@ -42,8 +42,9 @@ def _leg(spec: Spec, at: Sizes, side: int, end: int) -> Member:
     base, plan = at.base, at.plan
     trims = (
         Trim("head", (above(base.top),)),
-        Trim("foot to the roof", at.roof.slopes(-foot(spec, at, plan.corner(side, end)).wood, -spec.seat_depth), NOTCH),
-        *_over_cap(spec, at, "relief over the ridge cap"),
+        Trim("foot to the roof", _as_seen(
+            at, side, at.roof.slopes(-foot(spec, at, plan.corner(side, end)).wood, -spec.seat_depth)), NOTCH),
+        *_over_cap(spec, at, side, "relief over the ridge cap"),
         Trim("corner edge", (at.rule.stop(side, end, base.inner_r, base.frame_r),)),
         Trim("edge to the opening", (plan.short_of(side, end, at.opening(side)),)),
         Trim("half lap for the top rail",
@@ -100,7 +101,7 @@ def _sole(spec: Spec, at: Sizes, side: int, slope: int, over: Plane, reach: list
     trims += [Trim("plumb cut at the leg", (plan.past(side, end, opening),)) for end in ENDS]
     if max(reach) > 0.0:
         trims.append(Trim("plumb cut over the ridge", (over,), partner="base.sole"))
-    trims += _over_cap(spec, at, "relief over the ridge cap")
+    trims += _over_cap(spec, at, side, "relief over the ridge cap")
     end = 0
     if max(reach) > 0.0:
         end = RIGHT if dot(plan.v(side), over.normal) < 0 else LEFT
@@ -114,17 +115,23 @@ def _lowest_on(frame: Placement, bed: Plane, depths: tuple[float, float]) -> flo
     return min((local.offset - local.normal[2] * z) / local.normal[1] for z in depths)
 
 
-def _clearances(spec: Spec, at: Sizes, wood: float) -> list[Trim]:
+def _clearances(spec: Spec, at: Sizes, side: int, wood: float) -> list[Trim]:
     """What keeps cladding off the roof, less the wood to scribe where it is twisted, and off its ridge cap."""
-    foot = Trim(FOOT, at.roof.slopes(raised=spec.cladding_clearance - wood), NOTCH)
-    return [foot, *_over_cap(spec, at, "clear of the ridge cap", spec.cladding_clearance)]
+    foot = Trim(FOOT, _as_seen(at, side, at.roof.slopes(raised=spec.cladding_clearance - wood)), NOTCH)
+    return [foot, *_over_cap(spec, at, side, "clear of the ridge cap", spec.cladding_clearance)]
 
 
-def _over_cap(spec: Spec, at: Sizes, name: str, clearance: float = 0.0) -> list[Trim]:
+def _over_cap(spec: Spec, at: Sizes, side: int, name: str, clearance: float = 0.0) -> list[Trim]:
     """The waste that clears the barn's ridge cap; none where there is no ridge or no cap."""
     if at.roof.single or not spec.ridge_cap_height:
         return []
-    return [Trim(name, at.roof.cap(spec.ridge_cap_height, spec.ridge_cap_width, clearance), NOTCH)]
+    return [Trim(name, _as_seen(at, side, at.roof.cap(spec.ridge_cap_height, spec.ridge_cap_width, clearance)), NOTCH)]
+
+
+def _as_seen(at: Sizes, side: int, planes: tuple[Plane, ...]) -> tuple[Plane, ...]:
+    """A waste's planes in the order in which a side has them: half a turn round the vent, an equal roof gives equal sticks."""
+    v, u = at.plan.v(side), at.plan.u(side)
+    return tuple(sorted(planes, key=lambda plane: (round(dot(plane.normal, v), 6), round(dot(plane.normal, u), 6))))
 
 
 def _under_rings(spec: Spec, at: Sizes, side: int) -> tuple[Trim, ...]:
@@ -147,7 +154,8 @@ def _cladding(spec: Spec, at: Sizes, side: int) -> Iterator[Member]:
     sheet = spec.cladding == "sheet"
     half = _reach_along(at, side, ends[1], r1)
     boards = board_edges(2.0 * half, spec.cladding_stock.width, spec.board_gap)
-    feet = [_clearances(spec, at, cladding_wood(at, side, (left - half, right - half), (r0, r1))) for left, right in boards]
+    feet = [_clearances(spec, at, side, cladding_wood(at, side, (left - half, right - half), (r0, r1)))
+            for left, right in boards]
     if sheet and len(boards) == 1:
         yield Member(kind, side, plan.upright(side), _ANY, (r0, r1), (*feet[0], *common), sheet=True)
         return
@@ -176,7 +184,7 @@ def _corner_board(spec: Spec, at: Sizes, side: int, end: int) -> Member:
     stop, edge = at.rule.stop(side, end, r0, r1), plan.half(side, r1) - base.corner_face
     span = (end * edge, end * abs(_reach_along(at, side, stop, r1)))
     trims = (
-        *_clearances(spec, at, cladding_wood(at, side, (min(span), max(span)), (r0, r1))),
+        *_clearances(spec, at, side, cladding_wood(at, side, (min(span), max(span)), (r0, r1))),
         *_under_rings(spec, at, side),
         Trim("corner edge", (stop,)),
         Trim("edge", (plan.short_of(side, end, edge),)),

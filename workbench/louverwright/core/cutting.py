@@ -10,9 +10,10 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import lru_cache
+from typing import NamedTuple
 
 from .assembly import BORE, CORNER_CUT, CROSSCUT, CUT_ORDER, NOTCH, RIP, SHAPED_EDGE, Board, Cut
-from .geometry import Bore, Placement, Plane, Vec
+from .geometry import DECIMALS, Bore, Placement, Plane, Vec
 from .solid import Cell, Solid, box, clip, common, corners, extents, needed_planes, remove
 
 #: Half the length of a stick before anything is cut off it (mm); longer than any stock.
@@ -25,8 +26,7 @@ SQUARE = 1e-6
 NOTHING = 1e-4
 
 
-@dataclass(frozen=True)
-class Trim:
+class Trim(NamedTuple):
     """Waste in the assembly frame: what lies beyond all of ``planes``.
 
     ``kind`` names the joint for a waste of several planes; a waste that is bounded by one plane is a
@@ -76,8 +76,7 @@ class LayoutError(RuntimeError):
     """A member that the planes of the assembly leave nothing of, or leave endless: a fault of the layout."""
 
 
-@dataclass(frozen=True)
-class Stick:
+class Stick(NamedTuple):
     """All that a member's blank and cuts depend on, in its own frame, rounded: equal sticks are cut alike."""
 
     width: tuple[float, float]
@@ -88,7 +87,9 @@ class Stick:
 
 def stick_of(member: Member) -> Stick:
     """The stick of a member, the same for every piece that is cut alike and lies alike in its frame."""
-    return Stick(member.width, member.thickness, tuple(_local(member)), member.sheet)
+    width, thickness = ((round(low, DECIMALS) + 0.0, round(high, DECIMALS) + 0.0)
+                        for low, high in (member.width, member.thickness))
+    return Stick(width, thickness, tuple(_local(member)), member.sheet)
 
 
 def board_of(member: Member) -> tuple[Placement, Board]:
@@ -138,9 +139,8 @@ def _turn(cut: Cut) -> int:
     return CUT_ORDER.index(cut.kind)
 
 
-@lru_cache(maxsize=4096)
-def body_of(stick: Stick) -> Solid:
-    """The cells of a trimmed stick in its own frame, bores apart; () where nothing is left: a shape to look at, no cuts.
+def faces_of(stick: Stick) -> tuple[tuple[Vec, ...], ...]:
+    """The faces of a trimmed stick in its own frame, bores apart: a shape to look at, no cuts; () where nothing is left.
 
     Raises LayoutError when a single plane takes all of it.
     """
@@ -148,7 +148,7 @@ def body_of(stick: Stick) -> Solid:
     body: Solid = (convex,)
     for trim in wastes:
         body = remove(body, trim.planes, trim.name)
-    return body
+    return tuple(facet.points for cell in body for facet in cell)
 
 
 def _local(member: Member) -> list[Trim]:
@@ -172,7 +172,7 @@ def _trimmed(stick: Stick) -> tuple[Cell, list[Trim], list[Trim]]:
             body = cut
         singles += ready
         rest = [t for t in open_wastes if len(t.planes) > 1]
-        simpler = [replace(t, planes=needed_planes((body,), t.planes)) for t in rest]
+        simpler = [t._replace(planes=needed_planes(body, t.planes)) for t in rest]
         open_wastes = [t for t in simpler if t.planes]
         if not any(len(t.planes) == 1 for t in open_wastes):
             return body, singles, open_wastes
@@ -185,7 +185,7 @@ def _swallowed(trim: Trim, later: list[Trim], convex: Cell) -> bool:
 
 
 def _moved(trim: Trim, origin: Vec) -> Trim:
-    return replace(trim, planes=tuple(Plane(p.normal, -p.height(origin)) for p in trim.planes))
+    return trim._replace(planes=tuple(Plane(p.normal, -p.height(origin)) for p in trim.planes))
 
 
 def _ordered(size: Vec, trims: list[Trim], sheet: bool) -> tuple[Cut, ...]:

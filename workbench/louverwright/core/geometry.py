@@ -10,6 +10,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from itertools import pairwise
+from typing import NamedTuple
 
 Vec = tuple[float, float, float]
 
@@ -72,8 +73,7 @@ def turned(degrees: float) -> Vec:
     return (math.cos(angle), math.sin(angle), 0.0)
 
 
-@dataclass(frozen=True)
-class Plane:
+class Plane(NamedTuple):
     """The points p with normal·p = offset (mm).  Waste is where normal·p > offset."""
 
     normal: Vec
@@ -95,7 +95,8 @@ class Plane:
 
     def flipped(self) -> Plane:
         """The same plane with waste and kept side exchanged."""
-        return Plane(scale(self.normal, -1.0), -self.offset)
+        x, y, z = self.normal
+        return Plane((-x, -y, -z), -self.offset)
 
     def rounded(self) -> Plane:
         """The plane as near as floats of other sides of the vent can be told apart."""
@@ -112,8 +113,7 @@ class Bore:
     diameter: float
 
 
-@dataclass(frozen=True)
-class Placement:
+class Placement(NamedTuple):
     """A right-handed frame: the point (x, y, z) of a board stands at origin + x·X + y·Y + z·Z."""
 
     origin: Vec

@@ -6,10 +6,10 @@ No boards, cuts, marks or joints are made, so it costs a fraction of ``layout``;
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
-from .cutting import Member, Stick, body_of, stick_of
+from .cutting import Member, Stick, faces_of, stick_of
 from .dimensions import sizes
 from .geometry import Placement, Vec
 from .kinds import BY_ID
@@ -17,8 +17,7 @@ from .layout import members
 from .spec import Spec
 
 
-@dataclass(frozen=True)
-class Outline:
+class Outline(NamedTuple):
     """One piece: its id, kind, stage and side, and its convex faces (corners in mm, assembly frame, outside on the left)."""
 
     id: str
@@ -40,9 +39,14 @@ def _outline(member: Member) -> Outline:
     return Outline(member.id, member.kind, BY_ID[member.kind].stage, member.side, _faces(stick_of(member), member.frame))
 
 
-@lru_cache(maxsize=2048)
+@lru_cache(maxsize=1024)
 def _faces(stick: Stick, frame: Placement) -> tuple[tuple[Vec, ...], ...]:
     """The faces of a stick where it stands; one that a change leaves alone is not moved again."""
-    body = body_of(stick)
-    moved = {p: frame.point(p) for cell in body for facet in cell for p in facet.points}
-    return tuple(tuple(moved[p] for p in facet.points) for cell in body for facet in cell)
+    point = frame.point
+    return tuple(tuple(map(point, face)) for face in _own_faces(stick))
+
+
+@lru_cache(maxsize=512)
+def _own_faces(stick: Stick) -> tuple[tuple[Vec, ...], ...]:
+    """The faces of a stick in its own frame: points only, which Python's search for garbage need not walk through."""
+    return faces_of(stick)

@@ -11,11 +11,18 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import lru_cache
 
 from .geometry import Z_AXIS, Placement, Plane, Vec, add, cross, dot, scale, turned, unit
 
 LEFT, RIGHT = -1, 1
 ENDS = (LEFT, RIGHT)
+
+
+@lru_cache(maxsize=16)
+def _directions(sides: int, corner_first: bool) -> tuple[Vec, ...]:
+    """Outward normals of all sides of a regular plan, level."""
+    return tuple(turned(360.0 / sides * (side + (0.5 if corner_first else 0.0))) for side in range(sides))
 
 
 @dataclass(frozen=True)
@@ -62,15 +69,17 @@ class Plan:
 
     def u(self, side: int) -> Vec:
         """Outward normal of a side, level."""
-        return turned(self.step * ((side % self.sides) + (0.5 if self.turned else 0.0)))
+        return _directions(self.sides, self.turned)[side % self.sides]
 
     def v(self, side: int) -> Vec:
         """Direction along a side, to the right as seen from outside."""
-        return cross(Z_AXIS, self.u(side))
+        x, y, z = self.u(side)
+        return (-y, x, z)
 
     def point(self, side: int, r: float, along: float, z: float) -> Vec:
         """The point at (r, l, z) of a side (mm)."""
-        return add(add(scale(self.u(side), r + self.out(side)), scale(self.v(side), along)), (0.0, 0.0, z))
+        (x, y, _), out = self.u(side), r + self.out(side)
+        return (x * out - y * along, y * out + x * along, z)
 
     def gable(self, side: int) -> bool:
         """True for a side that faces along the ridge and so straddles it or stands square to it."""

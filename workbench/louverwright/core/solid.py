@@ -12,7 +12,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from .geometry import Plane, Vec, add, cross, dot, newell, scale, sub, unit
 
@@ -20,8 +20,7 @@ from .geometry import Plane, Vec, add, cross, dot, newell, scale, sub, unit
 COINCIDENT = 1e-6
 
 
-@dataclass(frozen=True)
-class Facet:
+class Facet(NamedTuple):
     """One convex face of a cell: outward plane, the name of what made it, corners anticlockwise from outside."""
 
     plane: Plane
@@ -59,40 +58,40 @@ def clip(cell: Cell, plane: Plane, name: str) -> Cell | None:
     Returns the cell itself when nothing is cut and None when nothing is left.
     """
     (nx, ny, nz), offset = plane.normal, plane.offset
-    heights = {p: nx * p[0] + ny * p[1] + nz * p[2] - offset for facet in cell for p in facet.points}
-    if max(heights.values()) <= COINCIDENT:
+    heights = [[nx * x + ny * y + nz * z - offset for x, y, z in facet.points] for facet in cell]
+    if max(map(max, heights)) <= COINCIDENT:
         return cell
-    if min(heights.values()) >= -COINCIDENT:
+    if min(map(min, heights)) >= -COINCIDENT:
         return None
     crossings: dict[tuple[Vec, Vec], Vec] = {}
     kept: list[Facet] = []
-    rim: dict[Vec, None] = {}
-    for facet in cell:
-        levels = [heights[p] for p in facet.points]
+    rim: list[Vec] = []
+    for facet, levels in zip(cell, heights, strict=True):
         if min(levels) > COINCIDENT:
             continue
+        on_plane = [p for p, height in zip(facet.points, levels, strict=True) if -COINCIDENT <= height <= COINCIDENT]
         if max(levels) > COINCIDENT:
-            points = _clip_polygon(facet.points, levels, crossings)
+            points, made = _clip_polygon(facet.points, levels, crossings)
             if len(points) < 3:
                 continue
+            on_plane += made
             facet = Facet(facet.plane, facet.name, points)
         kept.append(facet)
-        for p in facet.points:
-            if abs(heights.get(p, 0.0)) <= COINCIDENT:
-                rim[p] = None
-    cap = _around(list(rim), plane.normal)
+        rim += on_plane
+    cap = _around(rim, plane.normal)
     if len(cap) >= 3:
         kept.append(Facet(plane, name, cap))
     return tuple(kept)
 
 
 def _clip_polygon(points: tuple[Vec, ...], levels: list[float],
-                  crossings: dict[tuple[Vec, Vec], Vec]) -> tuple[Vec, ...]:
-    """A convex polygon's kept part; crossings are shared, so that neighbours get the very same corner.
+                  crossings: dict[tuple[Vec, Vec], Vec]) -> tuple[tuple[Vec, ...], list[Vec]]:
+    """A convex polygon's kept part, and its corners that are new; neighbours get the very same ones, by ``crossings``.
 
     ``levels`` holds the height of each of ``points`` over the plane (mm).
     """
     out: list[Vec] = []
+    made: list[Vec] = []
     a, ha = points[-1], levels[-1]
     for b, hb in zip(points, levels, strict=True):
         if (ha < -COINCIDENT and hb > COINCIDENT) or (ha > COINCIDENT and hb < -COINCIDENT):
@@ -102,18 +101,22 @@ def _clip_polygon(points: tuple[Vec, ...], levels: list[float],
                 share = h / (h - k)
                 corner = crossings[low, high] = add(low, scale(sub(high, low), share))
             out.append(corner)
+            made.append(corner)
         if hb <= COINCIDENT:
             out.append(b)
         a, ha = b, hb
-    return tuple(dict.fromkeys(out))
+    return tuple(dict.fromkeys(out)), made
 
 
 def _around(points: list[Vec], normal: Vec) -> tuple[Vec, ...]:
     """Points of a convex plane polygon put in order, anticlockwise about ``normal``."""
     distinct: list[Vec] = []
     for p in points:
-        if not any(abs(p[0] - q[0]) <= COINCIDENT and abs(p[1] - q[1]) <= COINCIDENT and abs(p[2] - q[2]) <= COINCIDENT
-                   for q in distinct):
+        x, y, z = p
+        for q in distinct:
+            if abs(x - q[0]) <= COINCIDENT and abs(y - q[1]) <= COINCIDENT and abs(z - q[2]) <= COINCIDENT:
+                break
+        else:
             distinct.append(p)
     if len(distinct) < 3:
         return ()
@@ -171,27 +174,21 @@ def common(cell: Cell, planes: Sequence[Plane]) -> Cell | None:
     return rest
 
 
-def needed_planes(solid: Solid, waste: Sequence[Plane]) -> tuple[Plane, ...]:
-    """The planes of a waste that really bound it inside ``solid``; () when it takes nothing away.
+def needed_planes(cell: Cell, waste: Sequence[Plane]) -> tuple[Plane, ...]:
+    """The planes of a waste that really bound it inside ``cell``; () when it takes nothing away.
 
     A saddle over the ridge is one plane for a part that lies on one slope and a
     V for a part that straddles the ridge: this is where the one becomes the other.
+    A plane is needed where the waste has a face on it: there is wood before that face, which no other plane spares.
     """
-    if not any(common(cell, waste) for cell in solid):
+    names = [waste_name("the waste", number, len(waste)) for number in range(len(waste))]
+    taken: Cell | None = cell
+    for plane, name in zip(waste, names, strict=True):
+        taken = clip(taken, plane.flipped(), name) if taken else None
+    if taken is None:
         return ()
-    needed = list(waste)
-    for plane in waste:
-        others = [p for p in needed if p is not plane]
-        spared = any(_reaches(common(cell, others), plane) for cell in solid)
-        if not spared and others:
-            needed = others
-    return tuple(needed)
-
-
-def _reaches(cell: Cell | None, plane: Plane) -> bool:
-    """True when some of the cell lies on the kept side of the plane."""
-    (nx, ny, nz), below = plane.normal, plane.offset - COINCIDENT
-    return cell is not None and any(nx * p[0] + ny * p[1] + nz * p[2] < below for f in cell for p in f.points)
+    faces = {facet.name for facet in taken}
+    return tuple(plane for plane, name in zip(waste, names, strict=True) if name in faces) or tuple(waste[-1:])
 
 
 def corners(solid: Solid) -> list[Vec]:
