@@ -53,7 +53,7 @@ def shifts(pieces: Sequence[Outline], stages_apart: float, pieces_apart: float) 
 
 
 def _box(piece: Outline) -> _Box:
-    x, y, z = zip(*(point for face in piece.faces for point in face), strict=True)
+    x, y, z = zip(*piece.mesh.points, strict=True)
     return _Box((min(x), min(y), min(z)), (max(x), max(y), max(z)))
 
 

@@ -9,6 +9,7 @@ the thickness, from the hidden face (z = 0) to the marked face.
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from dataclasses import dataclass, field
 from functools import cached_property, lru_cache
 
@@ -169,17 +170,37 @@ class Joint:
     gap: float
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Assembly:
-    """The whole vent: the parts that are made, the joints of all parts, and the parts that are left out: not made here."""
+    """The whole vent: the parts that are made, the joints of all parts, and the parts that are left out: not made here.
+
+    The joints may be given as what finds them, when they are first asked for: solids are made without them.
+    """
 
     parts: tuple[Part, ...]
-    joints: tuple[Joint, ...]
+    _joints: tuple[Joint, ...] | Callable[[], tuple[Joint, ...]] = field(repr=False)
     left_out: tuple[Part, ...] = ()
-    _of_piece: dict[str, Part] = field(default_factory=dict, compare=False, repr=False)
 
-    def __post_init__(self) -> None:
-        self._of_piece.update({piece.id: part for part in self.whole for piece in part.pieces})
+    @cached_property
+    def joints(self) -> tuple[Joint, ...]:
+        """Where pieces meet, those of the parts that are left out too."""
+        return self._joints() if callable(self._joints) else self._joints
+
+    @cached_property
+    def _of_piece(self) -> dict[str, Part]:
+        return {piece.id: part for part in self.whole for piece in part.pieces}
+
+    @cached_property
+    def _hash(self) -> int:
+        """Worked out once, and without the joints."""
+        return hash((self.parts, self.left_out))
+
+    def __hash__(self) -> int:
+        return self._hash
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Assembly) and (self.parts, self.left_out) == (other.parts, other.left_out) \
+            and self.joints == other.joints
 
     @property
     def whole(self) -> tuple[Part, ...]:

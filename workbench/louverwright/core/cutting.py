@@ -14,7 +14,7 @@ from typing import NamedTuple
 
 from .assembly import BORE, CORNER_CUT, CROSSCUT, CUT_ORDER, NOTCH, RIP, SHAPED_EDGE, Board, Cut
 from .geometry import DECIMALS, Bore, Placement, Plane, Vec
-from .solid import Cell, Solid, box, clip, common, corners, extents, needed_planes, remove
+from .solid import COINCIDENT, Cell, Solid, box, clip, common, corners, extents, needed_planes, remove
 
 #: Half the length of a stick before anything is cut off it (mm); longer than any stock.
 ENDLESS = 50_000.0
@@ -159,23 +159,53 @@ def _local(member: Member) -> list[Trim]:
 
 def _trimmed(stick: Stick) -> tuple[Cell, list[Trim], list[Trim]]:
     """The convex stick after every single plane; those planes; and the wastes that need several planes."""
-    (y0, y1), (z0, z1) = stick.width, stick.thickness
-    body: Cell = box((-ENDLESS, y0, z0), (ENDLESS, y1, z1))
-    singles: list[Trim] = []
-    open_wastes = list(stick.trims)
+    singles = [trim for trim in stick.trims if len(trim.planes) == 1]
+    wastes = [trim for trim in stick.trims if len(trim.planes) > 1]
+    body = _clipped(_block(stick, singles), (trim for trim in singles if _axis(trim.planes[0]) is None))
     while True:
-        ready = [t for t in open_wastes if len(t.planes) == 1]
-        for trim in ready:
-            cut = clip(body, trim.planes[0], trim.name)
-            if cut is None:
-                raise LayoutError(f"“{trim.name}” takes all of it.")
-            body = cut
+        simpler = [trim._replace(planes=needed_planes(body, trim.planes)) for trim in wastes]
+        wastes = [trim for trim in simpler if len(trim.planes) > 1]
+        ready = [trim for trim in simpler if len(trim.planes) == 1]
+        if not ready:
+            return body, singles, wastes
+        body = _clipped(body, ready)
         singles += ready
-        rest = [t for t in open_wastes if len(t.planes) > 1]
-        simpler = [t._replace(planes=needed_planes(body, t.planes)) for t in rest]
-        open_wastes = [t for t in simpler if t.planes]
-        if not any(len(t.planes) == 1 for t in open_wastes):
-            return body, singles, open_wastes
+
+
+def _block(stick: Stick, singles: Iterable[Trim]) -> Cell:
+    """The endless stick after those single planes that are square to its frame: still a block, so nothing is worked out."""
+    (y0, y1), (z0, z1) = stick.width, stick.thickness
+    low, high = [-ENDLESS, y0, z0], [ENDLESS, y1, z1]
+    for trim in singles:
+        axis = _axis(trim.planes[0])
+        if axis is None:
+            continue
+        offset = trim.planes[0].offset
+        if trim.planes[0].normal[axis] > 0.0:
+            high[axis] = min(high[axis], offset)
+        else:
+            low[axis] = max(low[axis], -offset)
+        if high[axis] - low[axis] <= COINCIDENT:
+            raise _nothing_left(trim)
+    return box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+
+
+def _axis(plane: Plane) -> int | None:
+    """The axis that a rounded plane is square to, if there is one."""
+    return next((i for i, n in enumerate(plane.normal) if abs(n) == 1.0), None)
+
+
+def _clipped(body: Cell, trims: Iterable[Trim]) -> Cell:
+    for trim in trims:
+        cut = clip(body, trim.planes[0], trim.name)
+        if cut is None:
+            raise _nothing_left(trim)
+        body = cut
+    return body
+
+
+def _nothing_left(trim: Trim) -> LayoutError:
+    return LayoutError(f"“{trim.name}” takes all of it.")
 
 
 def _swallowed(trim: Trim, later: list[Trim], convex: Cell) -> bool:

@@ -8,9 +8,10 @@ what a drawing is made from.
 from __future__ import annotations
 
 import math
+from bisect import bisect_left, bisect_right
 from collections import Counter
 from dataclasses import dataclass
-from itertools import pairwise
+from itertools import pairwise, product
 
 from .geometry import Plane, Vec, cross, dot, length, newell, scale, sub, unit
 from .solid import Facet, Solid
@@ -77,24 +78,41 @@ _Numbered = tuple[Facet, Loop]
 
 def _grouped(solid: Solid) -> tuple[list[Vec], list[tuple[Plane, list[_Numbered]]]]:
     """All corners, and the facets by the plane they lie in, whichever way they face."""
-    points: list[Vec] = []
-    seen: dict[Vec, int] = {}
+    corners = _Corners()
     groups: list[tuple[Plane, list[_Numbered]]] = []
     for cell in solid:
         for facet in cell:
-            loop = tuple(dict.fromkeys(_number(p, points, seen) for p in facet.points))
+            loop = tuple(dict.fromkeys(map(corners.number, facet.points)))
             if len(loop) >= 3:
                 _group(facet.plane, groups).append((facet, loop))
-    return points, groups
+    return corners.points, groups
 
 
-def _number(p: Vec, points: list[Vec], seen: dict[Vec, int]) -> int:
-    if p not in seen:
-        near = (i for i, q in enumerate(points) if max(abs(p[k] - q[k]) for k in range(3)) < SAME_CORNER)
-        seen[p] = next(near, len(points))
-        if seen[p] == len(points):
-            points.append(p)
-    return seen[p]
+class _Corners:
+    """Corners by their numbers; those nearer than SAME_CORNER to each other are one."""
+
+    def __init__(self) -> None:
+        self.points: list[Vec] = []
+        self._seen: dict[Vec, int] = {}
+        self._in_cell: dict[tuple[int, int, int], list[int]] = {}
+
+    def number(self, p: Vec) -> int:
+        """A corner's number, that of the first one that it is the same as."""
+        found = self._seen.get(p)
+        if found is None:
+            found = self._seen[p] = self._near(p)
+        return found
+
+    def _near(self, p: Vec) -> int:
+        reach = [{math.floor(x - SAME_CORNER), math.floor(x + SAME_CORNER)} for x in p]    # cells of 1 mm
+        near = [i for cell in product(*reach) for i in self._in_cell.get(cell, ())    # type: ignore[call-overload]
+                if max(abs(a - b) for a, b in zip(p, self.points[i], strict=True)) < SAME_CORNER]
+        if near:
+            return min(near)
+        self.points.append(p)
+        x, y, z = p
+        self._in_cell.setdefault((math.floor(x), math.floor(y), math.floor(z)), []).append(len(self.points) - 1)
+        return len(self.points) - 1
 
 
 def _group(plane: Plane, groups: list[tuple[Plane, list[_Numbered]]]) -> list[_Numbered]:
@@ -109,11 +127,13 @@ def _group(plane: Plane, groups: list[tuple[Plane, list[_Numbered]]]) -> list[_N
 
 def _loops(plane: Plane, facets: list[_Numbered], points: list[Vec]) -> list[Loop]:
     """The borders that are left when facets that touch in this plane are joined."""
-    on_plane = [i for i, p in enumerate(points) if abs(plane.height(p)) < 2 * SAME_CORNER]
+    (nx, ny, nz), offset = plane.normal, plane.offset
+    on_plane = [i for i, (x, y, z) in enumerate(points) if abs(nx * x + ny * y + nz * z - offset) < 2 * SAME_CORNER]
+    in_order = [sorted((points[i][axis], i) for i in on_plane) for axis in range(3)]
     edges: Counter[Edge] = Counter()
     for _, loop in facets:
         for a, b in pairwise((*loop, loop[0])):
-            for edge in _split(a, b, on_plane, points):
+            for edge in _split(a, b, in_order, points):
                 if edges[edge[1], edge[0]] > 0:
                     edges[edge[1], edge[0]] -= 1
                 else:
@@ -121,16 +141,26 @@ def _loops(plane: Plane, facets: list[_Numbered], points: list[Vec]) -> list[Loo
     return _traced(list(edges.elements()), plane, points)
 
 
-def _split(a: int, b: int, candidates: list[int], points: list[Vec]) -> list[Edge]:
-    """The edge cut up at every corner that lies on it."""
+def _split(a: int, b: int, in_order: list[list[tuple[float, int]]], points: list[Vec]) -> list[Edge]:
+    """The edge cut up at every corner that lies on it; the corners come in their order along each axis."""
     start, way = points[a], sub(points[b], points[a])
+    axis = max((0, 1, 2), key=[abs(x) for x in way].__getitem__)    # the one along which fewest lie beside the edge
+    low, high = sorted((points[a][axis], points[b][axis]))
+    candidates = in_order[axis]
+    first, last = bisect_left(candidates, (low - SAME_CORNER, 0)), bisect_right(candidates, (high + SAME_CORNER, 0))
+    if last - first <= 2:
+        return [(a, b)]
     whole = length(way)
     along = scale(way, 1.0 / whole)
+    j, k = (axis + 1) % 3, (axis + 2) % 3
+    from_axis, from_j, from_k, lean_j, lean_k = start[axis], start[j], start[k], way[j] / way[axis], way[k] / way[axis]
     stops: list[tuple[float, int]] = []
-    for i in candidates:
-        if i in (a, b):
+    for x, i in candidates[first:last]:
+        p, ahead = points[i], x - from_axis
+        beside = abs(p[j] - from_j - lean_j * ahead) > 2 * SAME_CORNER or abs(p[k] - from_k - lean_k * ahead) > 2 * SAME_CORNER
+        if beside or i in (a, b):
             continue
-        reach = sub(points[i], start)
+        reach = sub(p, start)
         at = dot(reach, along)
         if 0.0 < at < whole and length(sub(reach, scale(along, at))) < SAME_CORNER:
             stops.append((at, i))

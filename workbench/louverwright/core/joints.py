@@ -199,7 +199,9 @@ def stands(piece: Piece, part: Part) -> Stands:
 @lru_cache(maxsize=1 << 13)
 def _box(board: Board, place: Placement) -> tuple[Vec, Vec]:
     """The lowest and the highest x, y, z of a board that stands at ``place``."""
-    xs, ys, zs = zip(*map(place.point, board_shell(board).points), strict=True)
+    points, o, x, y, z = board_shell(board).points, place.origin, place.x, place.y, place.z
+    along = [[o[i] + a * x[i] + b * y[i] + c * z[i] for a, b, c in points] for i in range(3)]
+    xs, ys, zs = along
     return (min(xs), min(ys), min(zs)), (max(xs), max(ys), max(zs))
 
 
@@ -236,9 +238,11 @@ def facing_area(a: Patches, b: Patches, gap: float) -> float:
 def join(a: Stands, b: Stands, gap: float) -> bool:
     """Whether faces of the two pieces look at each other at a distance of ``gap`` (mm), so that they make a joint.
 
-    Asked in the first one's board frame, and remembered: most joints of a vent are the same joint on another side.
+    Asked in the board frame of the one that has more cuts, and remembered: most joints of a vent are the same joint on
+    another side.
     """
-    return _join_at(a.part.board, a.piece.placement, b.part.board, b.piece.placement, gap)
+    home, guest = (a, b) if len(a.part.board.cuts) >= len(b.part.board.cuts) else (b, a)
+    return _join_at(home.part.board, home.piece.placement, guest.part.board, guest.piece.placement, gap)
 
 
 @lru_cache(maxsize=1 << 14)

@@ -35,7 +35,8 @@ def layout(spec: Spec) -> Assembly:
     placed = [Placed(member, *board_of(member), at.plan.v(member.side)) for member in members(spec, at)]
     parts = parts_of(placed, {kind.id: spec.stock_of(kind) for kind in KINDS})
     made = tuple(part for part in parts if not spec.wish(part.kind).left_out)
-    return Assembly(made, joints_of(parts, spec), tuple(part for part in parts if spec.wish(part.kind).left_out))
+    left_out = tuple(part for part in parts if spec.wish(part.kind).left_out)
+    return Assembly(made, lambda: joints_of(parts, spec), left_out)
 
 
 def wishes_in_use(spec: Spec) -> Wishes:

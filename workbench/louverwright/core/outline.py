@@ -6,6 +6,7 @@ No boards, cuts, marks or joints are made, so it costs a fraction of ``layout``;
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -17,14 +18,26 @@ from .layout import members
 from .spec import Spec
 
 
+class Mesh(NamedTuple):
+    """Corners (mm), each once, and convex faces as loops of corner numbers, anticlockwise from outside."""
+
+    points: tuple[Vec, ...]
+    loops: tuple[tuple[int, ...], ...]
+
+
 class Outline(NamedTuple):
-    """One piece: its id, kind, stage and side, and its convex faces (corners in mm, assembly frame, outside on the left)."""
+    """One piece: its id, kind, stage and side, and its convex faces in the assembly frame."""
 
     id: str
     kind: str
     stage: str
     side: int
-    faces: tuple[tuple[Vec, ...], ...]
+    mesh: Mesh
+
+    @property
+    def faces(self) -> Iterator[tuple[Vec, ...]]:
+        """The corners of each face (mm, assembly frame, outside on the left)."""
+        return (tuple(self.mesh.points[i] for i in loop) for loop in self.mesh.loops)
 
 
 def outlines(spec: Spec) -> tuple[Outline, ...]:
@@ -36,17 +49,19 @@ def outlines(spec: Spec) -> tuple[Outline, ...]:
 
 
 def _outline(member: Member) -> Outline:
-    return Outline(member.id, member.kind, BY_ID[member.kind].stage, member.side, _faces(stick_of(member), member.frame))
+    return Outline(member.id, member.kind, BY_ID[member.kind].stage, member.side, _standing(stick_of(member), member.frame))
 
 
 @lru_cache(maxsize=1024)
-def _faces(stick: Stick, frame: Placement) -> tuple[tuple[Vec, ...], ...]:
-    """The faces of a stick where it stands; one that a change leaves alone is not moved again."""
-    point = frame.point
-    return tuple(tuple(map(point, face)) for face in _own_faces(stick))
+def _standing(stick: Stick, frame: Placement) -> Mesh:
+    """A stick where it stands; one that a change leaves alone is not moved again."""
+    own = _mesh(stick)
+    return Mesh(tuple(map(frame.point, own.points)), own.loops)
 
 
 @lru_cache(maxsize=512)
-def _own_faces(stick: Stick) -> tuple[tuple[Vec, ...], ...]:
-    """The faces of a stick in its own frame: points only, which Python's search for garbage need not walk through."""
-    return faces_of(stick)
+def _mesh(stick: Stick) -> Mesh:
+    """A stick in its own frame: numbers only, which Python's search for garbage need not walk through."""
+    faces = faces_of(stick)
+    numbers = {p: i for i, p in enumerate(dict.fromkeys(p for face in faces for p in face))}
+    return Mesh(tuple(numbers), tuple(tuple(map(numbers.__getitem__, face)) for face in faces))

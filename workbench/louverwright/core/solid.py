@@ -98,8 +98,8 @@ def _clip_polygon(points: tuple[Vec, ...], levels: list[float],
             low, high, h, k = (a, b, ha, hb) if a < b else (b, a, hb, ha)
             corner = crossings.get((low, high))
             if corner is None:
-                share = h / (h - k)
-                corner = crossings[low, high] = add(low, scale(sub(high, low), share))
+                share, (x, y, z), (u, v, w) = h / (h - k), low, high
+                corner = crossings[low, high] = (x + (u - x) * share, y + (v - y) * share, z + (w - z) * share)
             out.append(corner)
             made.append(corner)
         if hb <= COINCIDENT:
@@ -120,10 +120,15 @@ def _around(points: list[Vec], normal: Vec) -> tuple[Vec, ...]:
             distinct.append(p)
     if len(distinct) < 3:
         return ()
-    centre = scale(_sum(distinct), 1.0 / len(distinct))
-    first = unit(sub(distinct[0], centre))
-    second = cross(normal, first)
-    distinct.sort(key=lambda p: math.atan2(dot(sub(p, centre), second), dot(sub(p, centre), first)))
+    cx, cy, cz = scale(_sum(distinct), 1.0 / len(distinct))
+    fx, fy, fz = first = unit(sub(distinct[0], (cx, cy, cz)))
+    sx, sy, sz = cross(normal, first)
+
+    def turn(p: Vec) -> float:
+        x, y, z = p[0] - cx, p[1] - cy, p[2] - cz
+        return math.atan2(x * sx + y * sy + z * sz, x * fx + y * fy + z * fz)
+
+    distinct.sort(key=turn)
     return tuple(distinct)
 
 
@@ -148,6 +153,8 @@ def remove(solid: Solid, waste: Sequence[Plane], name: str) -> Solid:
 
 
 def _remove_from_cell(cell: Cell, waste: Sequence[Plane], name: str) -> list[Cell]:
+    if any(_spares(plane, cell) for plane in waste):    # most often: a dado has to do with few cells of a long stile
+        return [cell]
     pieces: list[Cell] = []
     rest: Cell | None = cell
     for i, plane in enumerate(waste):
@@ -162,6 +169,16 @@ def _remove_from_cell(cell: Cell, waste: Sequence[Plane], name: str) -> list[Cel
         if rest is None:
             return [cell]
     return pieces
+
+
+def _spares(plane: Plane, cell: Cell) -> bool:
+    """Whether all of a cell lies on the kept side of a plane."""
+    (nx, ny, nz), most = plane.normal, plane.offset + COINCIDENT
+    for facet in cell:
+        for x, y, z in facet.points:
+            if nx * x + ny * y + nz * z > most:
+                return False
+    return True
 
 
 def common(cell: Cell, planes: Sequence[Plane]) -> Cell | None:

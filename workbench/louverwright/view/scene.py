@@ -10,7 +10,7 @@ import FreeCAD
 from pivy import coin
 
 from ..core.geometry import Vec
-from ..core.outline import Outline
+from ..core.outline import Mesh, Outline
 from .colours import Look, look_of
 
 
@@ -65,27 +65,27 @@ class _Faces:
         material.diffuseColor.setValue(*look.colour)
         material.transparency.setValue(look.transparency / 100.0)
         self.points, self.faces, self.lines = coin.SoCoordinate3(), coin.SoIndexedFaceSet(), coin.SoIndexedLineSet()
-        self.shown: list[tuple[tuple[tuple[Vec, ...], ...], Vec]] = []
+        self.shown: list[tuple[Mesh, Vec]] = []
         drawn = coin.SoBaseColor()
         drawn.rgb.setValue(*(0.45 * part for part in look.colour))
         for node in (self.points, material, self.faces, drawn, self.lines):
             self.root.addChild(node)
 
     def show(self, pieces: Sequence[Outline], shift: Callable[[Outline], Vec]) -> None:
-        wanted = [(piece.faces, shift(piece)) for piece in pieces]
+        wanted = [(piece.mesh, shift(piece)) for piece in pieces]
         if wanted == self.shown:
             return
         self.shown = wanted
         points: list[Vec] = []
         faces: list[int] = []
         lines: list[int] = []
-        for piece, (dx, dy, dz) in wanted:
-            for face in piece:
-                first = len(points)
-                points.extend((x + dx, y + dy, z + dz) for x, y, z in face)
-                ring = range(first, len(points))
-                faces.extend((*ring, -1))
-                lines.extend((*ring, first, -1))
+        for mesh, (dx, dy, dz) in wanted:
+            first = len(points)
+            points.extend((x + dx, y + dy, z + dz) for x, y, z in mesh.points)
+            for loop in mesh.loops:
+                ring = [first + i for i in loop]
+                faces += (*ring, -1)
+                lines += (*ring, ring[0], -1)
         _fill(self.points.point, points)
         _fill(self.faces.coordIndex, faces)
         _fill(self.lines.coordIndex, lines)
