@@ -7,9 +7,13 @@ import pytest
 from making import EXAMPLES, job_of
 
 from louverwright.core.assembly import board_shell, board_volume_and_centre
+from louverwright.core.checks import checked_spec
+from louverwright.core.cutting import Stick, stick_of
+from louverwright.core.dimensions import sizes
 from louverwright.core.geometry import cross, dot
-from louverwright.core.layout import layout
-from louverwright.core.outline import Outline, outlines
+from louverwright.core.layout import layout, members
+from louverwright.core.outline import Mesh, Outline, outlines
+from louverwright.places import stock_list
 
 
 def volume(piece: Outline) -> float:
@@ -39,8 +43,26 @@ def test_the_picture_is_of_the_pieces_that_are_cut(name: str) -> None:
 
 def test_the_measure_of_volume_itself() -> None:
     """A unit cube has 1 mm³."""
-    quads = (((0, 0, 0), (0, 1, 0), (1, 1, 0), (1, 0, 0)), ((0, 0, 1), (1, 0, 1), (1, 1, 1), (0, 1, 1)),
-             ((0, 0, 0), (1, 0, 0), (1, 0, 1), (0, 0, 1)), ((0, 1, 0), (0, 1, 1), (1, 1, 1), (1, 1, 0)),
-             ((0, 0, 0), (0, 0, 1), (0, 1, 1), (0, 1, 0)), ((1, 0, 0), (1, 1, 0), (1, 1, 1), (1, 0, 1)))
-    cube = Outline("", "", "", 0, tuple(tuple((float(x), float(y), float(z)) for x, y, z in quad) for quad in quads))
-    assert volume(cube) == pytest.approx(1.0)
+    corners = tuple((float(x), float(y), float(z)) for x in (0, 1) for y in (0, 1) for z in (0, 1))
+    loops = ((0, 2, 6, 4), (1, 5, 7, 3), (0, 4, 5, 1), (2, 3, 7, 6), (0, 1, 3, 2), (4, 6, 7, 5))
+    assert volume(Outline("", "", "", 0, Mesh(corners, loops))) == pytest.approx(1.0)
+
+
+@pytest.mark.parametrize("name", EXAMPLES)
+def test_a_mesh_holds_no_corner_that_no_face_has(name: str) -> None:
+    for piece in outlines(job_of(name).spec):
+        assert len(piece.mesh.points) < sum(map(len, piece.mesh.loops)) / 2, "corners are shared"
+        assert {i for loop in piece.mesh.loops for i in loop} == set(range(len(piece.mesh.points))), piece.id
+
+
+def test_half_a_turn_round_the_vent_an_equal_roof_gives_equal_sticks() -> None:
+    """So each is cut once for both sides; a saltbox has no such pairs at the feet."""
+    def sticks(pitch_right: float) -> dict[str, Stick]:
+        spec = checked_spec({"pitch_left": 30.0, "pitch_right": pitch_right}, stock_list("us"))
+        return {member.id: stick_of(member) for member in members(spec, sizes(spec))}
+
+    equal, saltbox = sticks(30.0), sticks(40.0)
+    across = {name: name.replace("/0", "/2").replace("/1", "/3") for name in equal if "/0" in name or "/1" in name}
+    feet = [name for name in across if name.startswith(("base.leg.", "base.sole.", "base.cladding.", "base.corner."))]
+    assert len(feet) > 8 and all(equal[name] == equal[across[name]] for name in across if across[name] in equal)
+    assert all(saltbox[name] != saltbox[across[name]] for name in feet)

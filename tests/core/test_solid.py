@@ -36,6 +36,7 @@ from louverwright.core.solid import (
     extents,
     needed_planes,
     remove,
+    split,
     surface_area,
     volume_and_centre,
     waste_name,
@@ -235,6 +236,17 @@ def test_two_wastes_take_each_and_what_they_share_once(one: Waste, other: Waste)
     taken = [volume((cell,) if cell else ()) for cell in (a, b, shared)]
     assert volume(both) == pytest.approx(WHOLE - taken[0] - taken[1] + taken[2], abs=1e-3)
     assert volume(remove(remove((BLOCK,), other, "other"), one, "one")) == pytest.approx(volume(both), abs=1e-3)
+
+
+@given(wastes)
+def test_a_split_cell_is_its_two_parts_and_they_share_their_corners(waste: Waste) -> None:
+    for plane in waste:
+        kept, beyond = split(BLOCK, plane, "cut")
+        assert kept == clip(BLOCK, plane, "cut")
+        assert volume((kept,) if kept else ()) + volume((beyond,) if beyond else ()) == pytest.approx(WHOLE)
+        if kept and beyond:
+            cuts = [[set(facet.points) for facet in cell if facet.name == "cut"] for cell in (kept, beyond)]
+            assert cuts[0] == cuts[1] and len(cuts[0]) == 1
 
 
 @given(wastes)

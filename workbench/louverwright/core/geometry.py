@@ -147,7 +147,9 @@ class Placement(NamedTuple):
 
     def local_plane(self, plane: Plane) -> Plane:
         """A plane of the frame around, in the board's own coordinates."""
-        return Plane(self.local_direction(plane.normal), plane.height(self.origin) * -1.0)
+        (a, b, c), (u, v, w), x, y, z = plane.normal, self.origin, self.x, self.y, self.z
+        return Plane((a * x[0] + b * x[1] + c * x[2], a * y[0] + b * y[1] + c * y[2], a * z[0] + b * z[1] + c * z[2]),
+                     plane.offset - (a * u + b * v + c * w))
 
     def local_bore(self, bore: Bore) -> Bore:
         """A bore of the frame around, in the board's own coordinates."""

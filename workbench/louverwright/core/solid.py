@@ -57,41 +57,64 @@ def clip(cell: Cell, plane: Plane, name: str) -> Cell | None:
 
     Returns the cell itself when nothing is cut and None when nothing is left.
     """
-    (nx, ny, nz), offset = plane.normal, plane.offset
-    heights = [[nx * x + ny * y + nz * z - offset for x, y, z in facet.points] for facet in cell]
-    if max(map(max, heights)) <= COINCIDENT:
+    levels = _levels(cell, plane)
+    if max(map(max, levels)) <= COINCIDENT:
         return cell
-    if min(map(min, heights)) >= -COINCIDENT:
+    if min(map(min, levels)) >= -COINCIDENT:
         return None
+    return _kept_part(cell, levels, plane, name, {})
+
+
+def split(cell: Cell, plane: Plane, name: str) -> tuple[Cell | None, Cell | None]:
+    """What of a cell lies on the kept side of ``plane`` and what in its waste, with the very same corners between them.
+
+    The new faces are called ``name``.  One is None and the other the cell itself where the plane does not cut it; a cell
+    thinner than COINCIDENT counts as kept.
+    """
+    levels = _levels(cell, plane)
+    if max(map(max, levels)) <= COINCIDENT:
+        return cell, None
+    if min(map(min, levels)) >= -COINCIDENT:
+        return None, cell
     crossings: dict[tuple[Vec, Vec], Vec] = {}
+    beyond = [[-level for level in each] for each in levels]
+    return _kept_part(cell, levels, plane, name, crossings), _kept_part(cell, beyond, plane.flipped(), name, crossings)
+
+
+def _levels(cell: Cell, plane: Plane) -> list[list[float]]:
+    """How far each corner of each facet lies inside the waste (mm)."""
+    (nx, ny, nz), offset = plane.normal, plane.offset
+    return [[nx * x + ny * y + nz * z - offset for x, y, z in facet.points] for facet in cell]
+
+
+def _kept_part(cell: Cell, heights: list[list[float]], plane: Plane, name: str,
+               crossings: dict[tuple[Vec, Vec], Vec]) -> Cell:
+    """What of a cell lies on the kept side of a plane that cuts it; ``heights`` are those of its corners (mm)."""
     kept: list[Facet] = []
     rim: list[Vec] = []
     for facet, levels in zip(cell, heights, strict=True):
         if min(levels) > COINCIDENT:
             continue
-        on_plane = [p for p, height in zip(facet.points, levels, strict=True) if -COINCIDENT <= height <= COINCIDENT]
+        rim += [p for p, height in zip(facet.points, levels, strict=True) if -COINCIDENT <= height <= COINCIDENT]
         if max(levels) > COINCIDENT:
-            points, made = _clip_polygon(facet.points, levels, crossings)
+            points = _clip_polygon(facet.points, levels, crossings)
             if len(points) < 3:
                 continue
-            on_plane += made
             facet = Facet(facet.plane, facet.name, points)
         kept.append(facet)
-        rim += on_plane
-    cap = _around(rim, plane.normal)
+    cap = _around([*rim, *crossings.values()], plane.normal)
     if len(cap) >= 3:
         kept.append(Facet(plane, name, cap))
     return tuple(kept)
 
 
 def _clip_polygon(points: tuple[Vec, ...], levels: list[float],
-                  crossings: dict[tuple[Vec, Vec], Vec]) -> tuple[tuple[Vec, ...], list[Vec]]:
-    """A convex polygon's kept part, and its corners that are new; neighbours get the very same ones, by ``crossings``.
+                  crossings: dict[tuple[Vec, Vec], Vec]) -> tuple[Vec, ...]:
+    """A convex polygon's kept part; crossings are shared, so that neighbours get the very same corner.
 
     ``levels`` holds the height of each of ``points`` over the plane (mm).
     """
     out: list[Vec] = []
-    made: list[Vec] = []
     a, ha = points[-1], levels[-1]
     for b, hb in zip(points, levels, strict=True):
         if (ha < -COINCIDENT and hb > COINCIDENT) or (ha > COINCIDENT and hb < -COINCIDENT):
@@ -101,11 +124,10 @@ def _clip_polygon(points: tuple[Vec, ...], levels: list[float],
                 share, (x, y, z), (u, v, w) = h / (h - k), low, high
                 corner = crossings[low, high] = (x + (u - x) * share, y + (v - y) * share, z + (w - z) * share)
             out.append(corner)
-            made.append(corner)
         if hb <= COINCIDENT:
             out.append(b)
         a, ha = b, hb
-    return tuple(dict.fromkeys(out)), made
+    return tuple(dict.fromkeys(out))
 
 
 def _around(points: list[Vec], normal: Vec) -> tuple[Vec, ...]:
@@ -156,18 +178,14 @@ def _remove_from_cell(cell: Cell, waste: Sequence[Plane], name: str) -> list[Cel
     if any(_spares(plane, cell) for plane in waste):    # most often: a dado has to do with few cells of a long stile
         return [cell]
     pieces: list[Cell] = []
-    rest: Cell | None = cell
+    rest = cell
     for i, plane in enumerate(waste):
-        assert rest is not None
-        face = waste_name(name, i, len(waste))
-        outside = clip(rest, plane, face)
-        if outside is rest:
+        outside, beyond = split(rest, plane, waste_name(name, i, len(waste)))
+        if beyond is None:
             return [cell]
         if outside is not None:
             pieces.append(outside)
-        rest = clip(rest, plane.flipped(), face)
-        if rest is None:
-            return [cell]
+        rest = beyond
     return pieces
 
 

@@ -3,7 +3,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+import gc
+from collections.abc import Callable, Iterator, Mapping
+from contextlib import contextmanager
 from typing import Any
 
 import FreeCAD
@@ -208,9 +210,10 @@ class VentPanel:
 
     def draw(self) -> None:
         """The picture of the values as they are; what makes no vent leaves the last one."""
-        pieces = self.draft.picture()
-        if pieces is not None:
-            self.picture.show(pieces, self._place(), row=self.draft.row())
+        with unswept():
+            pieces = self.draft.picture()
+            if pieces is not None:
+                self.picture.show(pieces, self._place(), row=self.draft.row())
 
     def _place(self) -> FreeCAD.Placement:
         """Where the vent stands: on its roof, or where it stood when the panel was opened."""
@@ -268,6 +271,18 @@ class VentPanel:
         self.picture.close()
         FreeCADGui.Control.closeDialog()
         self.closed(taken)
+
+
+@contextmanager
+def unswept() -> Iterator[None]:
+    """Python's search for garbage rests for so long: a picture makes none that needs one, and a hand waits for it."""
+    swept = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if swept:
+            gc.enable()
 
 
 def groups() -> dict[str, tuple[str, ...]]:

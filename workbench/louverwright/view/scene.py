@@ -66,6 +66,7 @@ class _Faces:
         material.transparency.setValue(look.transparency / 100.0)
         self.points, self.faces, self.lines = coin.SoCoordinate3(), coin.SoIndexedFaceSet(), coin.SoIndexedLineSet()
         self.shown: list[tuple[Mesh, Vec]] = []
+        self.build: list[tuple[int, tuple[tuple[int, ...], ...]]] = []
         drawn = coin.SoBaseColor()
         drawn.rgb.setValue(*(0.45 * part for part in look.colour))
         for node in (self.points, material, self.faces, drawn, self.lines):
@@ -76,17 +77,23 @@ class _Faces:
         if wanted == self.shown:
             return
         self.shown = wanted
-        points: list[Vec] = []
+        _fill(self.points.point, [(x + dx, y + dy, z + dz) for mesh, (dx, dy, dz) in wanted for x, y, z in mesh.points])
+        build = [(len(mesh.points), mesh.loops) for mesh, _ in wanted]
+        if build != self.build:    # most often a hand moves corners only
+            self.build = build
+            self._index()
+
+    def _index(self) -> None:
+        """Which corners make faces and lines."""
         faces: list[int] = []
         lines: list[int] = []
-        for mesh, (dx, dy, dz) in wanted:
-            first = len(points)
-            points.extend((x + dx, y + dy, z + dz) for x, y, z in mesh.points)
-            for loop in mesh.loops:
+        first = 0
+        for corners, loops in self.build:
+            for loop in loops:
                 ring = [first + i for i in loop]
                 faces += (*ring, -1)
                 lines += (*ring, ring[0], -1)
-        _fill(self.points.point, points)
+            first += corners
         _fill(self.faces.coordIndex, faces)
         _fill(self.lines.coordIndex, lines)
 
