@@ -144,7 +144,7 @@ def faces_of(stick: Stick) -> tuple[tuple[Vec, ...], ...]:
 
     Raises LayoutError when a single plane takes all of it.
     """
-    convex, _, wastes = _trimmed(stick)
+    convex, _, wastes = _trimmed(stick, (NOTCH, SHAPED_EDGE))    # what else there is has only planes that it needs
     body: Solid = (convex,)
     for trim in wastes:
         body = remove(body, trim.planes, trim.name)
@@ -157,13 +157,17 @@ def _local(member: Member) -> list[Trim]:
             for trim in member.trims]
 
 
-def _trimmed(stick: Stick) -> tuple[Cell, list[Trim], list[Trim]]:
-    """The convex stick after every single plane; those planes; and the wastes that need several planes."""
+def _trimmed(stick: Stick, looked_at: tuple[str, ...] = CUT_ORDER) -> tuple[Cell, list[Trim], list[Trim]]:
+    """The convex stick after every single plane; those planes; and the wastes that need several planes.
+
+    Whether a waste needs all its planes is found out for the kinds that are ``looked_at``.
+    """
     singles = [trim for trim in stick.trims if len(trim.planes) == 1]
     wastes = [trim for trim in stick.trims if len(trim.planes) > 1]
     body = _clipped(_block(stick, singles), (trim for trim in singles if _axis(trim.planes[0]) is None))
     while True:
-        simpler = [trim._replace(planes=needed_planes(body, trim.planes)) for trim in wastes]
+        simpler = [trim._replace(planes=needed_planes(body, trim.planes)) if trim.kind in looked_at else trim
+                   for trim in wastes]
         wastes = [trim for trim in simpler if len(trim.planes) > 1]
         ready = [trim for trim in simpler if len(trim.planes) == 1]
         if not ready:

@@ -7,6 +7,7 @@ No boards, cuts, marks or joints are made, so it costs a fraction of ``layout``;
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -18,8 +19,12 @@ from .layout import members
 from .spec import Spec
 
 
-class Mesh(NamedTuple):
-    """Corners (mm), each once, and convex faces as loops of corner numbers, anticlockwise from outside."""
+@dataclass(frozen=True, eq=False)
+class Mesh:
+    """Corners (mm), each once, and convex faces as loops of corner numbers, anticlockwise from outside.
+
+    Equal sticks have the very same mesh, so meshes are compared, and looked up, as objects.
+    """
 
     points: tuple[Vec, ...]
     loops: tuple[tuple[int, ...], ...]
@@ -49,13 +54,12 @@ def outlines(spec: Spec) -> tuple[Outline, ...]:
 
 
 def _outline(member: Member) -> Outline:
-    return Outline(member.id, member.kind, BY_ID[member.kind].stage, member.side, _standing(stick_of(member), member.frame))
+    return Outline(member.id, member.kind, BY_ID[member.kind].stage, member.side, _standing(_mesh(stick_of(member)), member.frame))
 
 
 @lru_cache(maxsize=1024)
-def _standing(stick: Stick, frame: Placement) -> Mesh:
+def _standing(own: Mesh, frame: Placement) -> Mesh:
     """A stick where it stands; one that a change leaves alone is not moved again."""
-    own = _mesh(stick)
     return Mesh(tuple(map(frame.point, own.points)), own.loops)
 
 
