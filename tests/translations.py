@@ -36,7 +36,7 @@ from louverwright.core.spec import tooltip  # noqa: E402
 from louverwright.core.stock import FORMS  # noqa: E402
 from louverwright.core.units_read import LENGTH_NAMES  # noqa: E402
 from louverwright.exchange.paper_sets import SETS  # noqa: E402
-from louverwright.places import TRANSLATIONS  # noqa: E402
+from louverwright.folders import TRANSLATIONS  # noqa: E402
 
 PACKAGE = ROOT / "workbench" / "louverwright"
 OURS, PROPERTY = "Louverwright", "App::Property"

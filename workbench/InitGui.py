@@ -7,22 +7,22 @@ FreeCAD runs this text inside a function, without __file__: what a method needs,
 import FreeCADGui
 
 from louverwright.commands.register import register
+from louverwright.folders import ICONS, TRANSLATIONS
 from louverwright.panels.preferences_page import PreferencesPage
-from louverwright.places import ICONS, TRANSLATIONS
 from louverwright.view.attach import start
 
 
 class LouverwrightWorkbench(FreeCADGui.Workbench):
-    """Design louvered roof vents for barns."""
+    """Design louvered roof vents for barns.
+
+    It names no icon: FreeCAD takes the one in package.xml, and where both do it holds its start up to say so.
+    """
 
     def __init__(self):
         from FreeCAD import Qt
 
-        from louverwright.places import ICONS
-
         type(self).MenuText = "Louverwright"
         type(self).ToolTip = Qt.translate("Louverwright", "Louvered roof vents for barns, and the paper to cut them by")
-        type(self).Icon = str(ICONS / "louverwright.svg")
 
     def Initialize(self):
         """Called when the workbench is first chosen."""

@@ -18,7 +18,7 @@ from vents import everything, model, not_settled, part
 
 from louverwright.core.kinds import KINDS
 from louverwright.features.vent import make_vent
-from louverwright.places import ICONS
+from louverwright.folders import ICONS
 
 WORKBENCH = "LouverwrightWorkbench"
 NEW, REPORT = "Louverwright_NewVent", "Louverwright_CutReport"
@@ -118,6 +118,11 @@ def test_the_workbench_is_there_with_toolbar_and_menu() -> None:
     assert all(not action.icon().isNull() for action in bars[0].actions())
     assert "Louverwright" in [action.text().replace("&", "")
                               for action in FreeCADGui.getMainWindow().menuBar().actions()]
+
+
+def test_the_workbench_has_the_icon_of_its_package() -> None:
+    icon = Path(FreeCADGui.getWorkbench(WORKBENCH).Icon)
+    assert icon.is_absolute() and icon.resolve() == (ICONS / "louverwright.svg").resolve()
 
 
 @pytest.mark.parametrize("name", sorted(path.stem for path in ICONS.glob("*.svg")))

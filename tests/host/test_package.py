@@ -105,5 +105,4 @@ def test_initgui_registers_the_workbench_without_file(monkeypatch: pytest.Monkey
     assert bench.ToolTip
     assert callable(bench.Initialize)
     assert bench.GetClassName() == "Gui::PythonWorkbench"
-    assert Path(bench.Icon).is_absolute()
-    assert Path(bench.Icon).is_file()
+    assert not bench.Icon    # FreeCAD takes that of package.xml, and waits where there are two

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: LGPL-2.1-or-later
-"""Where the add-on's own data files lie, and reading them.  Standard library and the core only.
+"""Reading the add-on's own data files, and the user's.  Standard library and the core only.
 
 Any room but core and report may come here: those two are handed what they need.
 """
@@ -16,15 +16,8 @@ from typing import Any
 from .core.saying import Text, say
 from .core.stock import StockList, StockListError, merged, read_stock_list
 from .core.texts import brief
+from .folders import RESOURCES
 
-#: The add-on's folder, which holds workbench, icons and resources.
-ADDON = Path(__file__).resolve().parents[2]
-RESOURCES = ADDON / "resources"
-ICONS = ADDON / "icons"
-#: Sheets for TechDraw, by their papers' names.
-TEMPLATES = RESOURCES / "templates"
-#: Where FreeCAD finds our texts in other languages.
-TRANSLATIONS = RESOURCES / "translations"
 #: The stock lists that come with the add-on.
 SHIPPED = ("us", "eu")
 #: No file of ours is larger than this (bytes), or nested deeper: the exact numbers of a report are some 0.3 MB, 7 deep.

@@ -7,18 +7,16 @@ commands are there in every workbench and cost nothing.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 from importlib import import_module
-from typing import Any
+from typing import Any, NamedTuple
 
 import FreeCADGui
 
-from ..places import ICONS
+from ..folders import ICONS
 
 
-@dataclass(frozen=True)
-class Row:
+class Row(NamedTuple):
     """One command: FreeCAD's name for it, its icon, its words, and where the class is that runs it."""
 
     name: str

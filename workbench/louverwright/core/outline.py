@@ -54,7 +54,8 @@ def outlines(spec: Spec) -> tuple[Outline, ...]:
 
 
 def _outline(member: Member) -> Outline:
-    return Outline(member.id, member.kind, BY_ID[member.kind].stage, member.side, _standing(_mesh(stick_of(member)), member.frame))
+    mesh = _standing(_mesh(stick_of(member)), member.frame)
+    return Outline(member.id, member.kind, BY_ID[member.kind].stage, member.side, mesh)
 
 
 @lru_cache(maxsize=1024)

@@ -15,7 +15,7 @@ import FreeCAD
 from ..features.generations import count_pixels
 from ..features.language import tr
 from ..features.model import owned_by
-from ..places import TEMPLATES
+from ..folders import TEMPLATES
 from ..report.drawing import Drawing
 from ..report.job import Job
 from ..report.placed import Placed

@@ -15,7 +15,7 @@ from ..features.opening import cut_from, is_opening, show_roof
 from ..features.properties import Row, ensure
 from ..features.proxy import Proxy
 from ..features.vent import delete_parts, is_vent
-from ..places import ICONS
+from ..folders import ICONS
 from .colours import WAYS
 from .context_menu import fill
 from .painting import look_in, paint, paint_all
