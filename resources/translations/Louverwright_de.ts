@@ -1976,6 +1976,10 @@
         <translation>Setzen Sie den Wert unter {most}.</translation>
     </message>
     <message>
+        <source>Set it to 0 for no relief, or to {least_cap} or more.</source>
+        <translation>Auf 0 setzen, dann wird nichts ausgeklinkt, oder auf {least_cap} oder mehr.</translation>
+    </message>
+    <message>
         <source>Set it to 0 for none, or make the vent square.</source>
         <translation>Setzen Sie ihn auf 0 für keinen, oder machen Sie den Dachreiter quadratisch.</translation>
     </message>
@@ -3018,6 +3022,10 @@
     <message>
         <source>a post {has} thick must keep {mast_wood} of wood around the bore</source>
         <translation>ein {has} dicker Kaiserstiel muss um die Bohrung {mast_wood} Holz behalten</translation>
+    </message>
+    <message>
+        <source>a relief over so low a cap cannot be sawn; it is {least_cap} deep at least</source>
+        <translation>eine Ausklinkung über einer so niedrigen Haube lässt sich nicht sägen; sie ist mindestens {least_cap} tief</translation>
     </message>
     <message>
         <source>a sole on the eave side keeps only {left} of its width on so steep a roof and needs 20 mm</source>

@@ -1976,6 +1976,10 @@
         <translation>Mettez moins de {most}.</translation>
     </message>
     <message>
+        <source>Set it to 0 for no relief, or to {least_cap} or more.</source>
+        <translation>Mettez-la à 0 pour ne rien dégager, ou à {least_cap} ou plus.</translation>
+    </message>
+    <message>
         <source>Set it to 0 for none, or make the vent square.</source>
         <translation>Mettez 0 pour aucun, ou faites le lanterneau carré.</translation>
     </message>
@@ -3018,6 +3022,10 @@
     <message>
         <source>a post {has} thick must keep {mast_wood} of wood around the bore</source>
         <translation>un poinçon épais de {has} doit garder {mast_wood} de bois autour du perçage</translation>
+    </message>
+    <message>
+        <source>a relief over so low a cap cannot be sawn; it is {least_cap} deep at least</source>
+        <translation>un dégagement au-dessus d'une faîtière si basse ne peut être scié ; il a au moins {least_cap} de profondeur</translation>
     </message>
     <message>
         <source>a sole on the eave side keeps only {left} of its width on so steep a roof and needs 20 mm</source>

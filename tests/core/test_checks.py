@@ -71,6 +71,8 @@ PROVOKED: list[tuple[str, dict[str, Any], str, str, str]] = [
      "Ridge offset is -330 mm: the ridge must pass between the legs"),
     ("us", {**FLAT, "frame_stock": "2x12", "base_height": 300.0}, "leg", "base_height",
      "Base height is 300 mm: a leg has only"),
+    ("us", {"ridge_cap_height": 0.4}, "ridge cap", "ridge_cap_height",
+     "Ridge cap height is 0.4 mm: a relief over so low a cap cannot be sawn; it is 1 mm deep at least. Set it to 0"),
     ("us", {"ridge_cap_width": 800.0}, "ridge cap", "ridge_cap_width",
      "the cap would lie under the legs, which stand 342.1 mm"),
     ("us", {"opening_margin": 300.0, "width": 600.0}, "opening", "opening_margin",

@@ -32,6 +32,8 @@ LEAST_LEG = 40.0
 LONGEST_RATIO = 2.0
 #: Stock measured to differ from its list by more than this share is not that stock.
 MEASURED_SHARE = 0.25
+#: A saw does not relieve wood by less than this (mm; common practice).
+LEAST_CAP = 1.0
 #: An opening in the roof narrower than this airs nothing (mm).
 LEAST_OPENING = 20.0
 
@@ -180,6 +182,11 @@ def _seat(spec: Spec, at: Sizes) -> Iterator[Finding]:
                           least_leg=length_text(LEAST_LEG)),
                       say("Raise it to {least} or more.", least=length_text(math.ceil(base.top + LEAST_LEG - leg))))
     inner = opening - abs(spec.ridge_offset)
+    if astride and 0.0 < spec.ridge_cap_height < LEAST_CAP:
+        yield Finding("ridge cap", "ridge_cap_height", length_text(spec.ridge_cap_height),
+                      say("a relief over so low a cap cannot be sawn; it is {least_cap} deep at least",
+                          least_cap=length_text(LEAST_CAP)),
+                      say("Set it to 0 for no relief, or to {least_cap} or more.", least_cap=length_text(LEAST_CAP)))
     if astride and spec.ridge_cap_height and spec.ridge_cap_width / 2.0 > inner:
         yield Finding("ridge cap", "ridge_cap_width", length_text(spec.ridge_cap_width),
                       say("the cap would lie under the legs, which stand {inner} from the ridge", inner=length_text(inner)),

@@ -60,7 +60,11 @@ def board_shape(board: Board) -> Part.Shape:
     return solid
 
 
-def piece_shapes(part: VentPart) -> list[Part.Shape]:
-    """The solids of a part's pieces, placed in the assembly frame; they share one board's geometry."""
+@lru_cache(maxsize=256)
+def piece_shapes(part: VentPart) -> tuple[Part.Shape, ...]:
+    """The solids of a part's pieces, placed in the assembly frame; they share one board's geometry: copy before changing.
+
+    The part's object and the whole vent ask for the same ones, one after the other.
+    """
     shape = board_shape(part.board)
-    return [shape.transformed(freecad_placement(piece.placement).toMatrix()) for piece in part.pieces]
+    return tuple(shape.transformed(freecad_placement(piece.placement).toMatrix()) for piece in part.pieces)
