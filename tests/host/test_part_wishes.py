@@ -259,6 +259,23 @@ def test_an_expression_may_say_whether_a_kind_is_left_out(vent, document) -> Non
     assert not_settled(document) == []
 
 
+def test_a_part_that_is_recomputed_by_itself_reads_the_vent_as_it_is_now(vent, document) -> None:
+    """What one recompute of the document has read is gone with it: here a spreadsheet changes the width, and nobody is told."""
+    sheet = document.addObject("Spreadsheet::Sheet", "Sizes")
+    sheet.set("A1", "=900 mm")
+    document.recompute()
+    vent.setExpression("Width", "Sizes.A1")
+    document.recompute()
+    rail = part(vent, "base.rail.top")
+    before = rail.Sizes[0].x
+    for width in (1_000.0, 1_100.0):
+        sheet.set("A1", f"={width} mm")
+        sheet.recompute()
+        rail.touch()
+        rail.recompute()
+        assert rail.Sizes[0].x == pytest.approx(before + width - 900.0)
+
+
 def test_the_report_has_what_the_document_says(vent, document, oak) -> None:
     vent.StockList = oak
     leg, screen = part(vent, LEG), part(vent, SCREEN)

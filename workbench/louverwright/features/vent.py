@@ -90,7 +90,6 @@ class Vent(Proxy):
             moved_by_hand(obj)
         if name not in SHAPING:
             return
-        forget(obj)
         if getattr(obj, "ValuesKey", "") != values_key(obj):
             for part in parts_of(obj):
                 part.touch()
