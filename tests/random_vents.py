@@ -28,7 +28,7 @@ ROOT = Path(__file__).resolve().parent
 sys.path[:0] = [str(ROOT.parent / "workbench"), str(ROOT / "core")]
 
 from hypothesis import HealthCheck, Phase, given, seed, settings  # noqa: E402
-from proof import fit_faults  # noqa: E402
+from proof import fit_faults, reach_faults  # noqa: E402
 from test_checks import LISTS, faults, wanted  # noqa: E402
 
 from louverwright.core.assembly import board_volume_and_centre  # noqa: E402
@@ -117,7 +117,7 @@ def run(wanted_built: int, number: int, minutes: float, kernel: int = 0) -> tupl
             wrong = faults(spec) + fit_faults(spec)
             if kernel:
                 chosen = sum(built.values()) % kernel == 0
-                wrong += kernel_faults(spec, chosen) + (paper_faults(spec) if chosen else [])
+                wrong += kernel_faults(spec, chosen) + (paper_faults(spec) + reach_faults(spec) if chosen else [])
         except Exception as error:  # a fault like any other here: it is printed, and the run fails
             wrong = [f"{type(error).__name__}: {error}"]
         built[form_of(values)] += 1

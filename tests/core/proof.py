@@ -9,7 +9,9 @@ from itertools import pairwise
 from louverwright.core.assembly import DADO, NOTCH, Cut, Part
 from louverwright.core.checks_louver import DADO_WOOD
 from louverwright.core.dimensions import sizes
+from louverwright.core.fastening import fastening_of
 from louverwright.core.layout import layout
+from louverwright.core.solid import box, remove
 from louverwright.core.spec import Spec
 
 #: Noise of floats (mm), and the share of a rafter's depth that a notch may take (common practice: a third).
@@ -23,7 +25,7 @@ def fit_faults(spec: Spec) -> list[str]:
     """What breaks a rule of fit; [] for a vent that keeps them all."""
     found: list[str] = []
     for part in layout(spec).parts:
-        found += [f"{part.mark} ({part.name}): {fault}" for rule in (stock_faults, notch_faults, dado_faults)
+        found += [f"{part.mark} ({part.name}): {fault}" for rule in (stock_faults, notch_faults, dado_faults, idle_faults)
                   for fault in rule(part, spec)]
     return found
 
@@ -36,6 +38,27 @@ def stock_faults(part: Part, spec: Spec) -> Iterator[str]:
         yield f"its blank {length:.2f} × {width:.2f} × {thickness:.2f} is larger than {stock.name}"
     if min(length, width, thickness) < THINNEST:
         yield f"its blank {length:.2f} × {width:.2f} × {thickness:.2f} is nothing to cut"
+
+
+def idle_faults(part: Part, spec: Spec) -> Iterator[str]:
+    """Saw cuts that leave no face, since others take all that they meet; so a level tail is long enough for its soffit.
+
+    A face that only a joint takes away again is no fault: a lapped rail's mitre gives it its long point.
+    """
+    sawn = [cut for cut in part.board.cuts if len(cut.planes) == 1]
+    solid = (box((0.0, 0.0, 0.0), part.board.size),)
+    for cut in sawn:
+        solid = remove(solid, cut.planes, cut.name)
+    left = {facet.plane for cell in solid for facet in cell}
+    for cut in sawn:
+        if cut.planes[0] not in left:
+            yield f"“{cut.name}” is sawn for nothing"
+
+
+def reach_faults(spec: Spec) -> list[str]:
+    """Joints that nothing holds, without a word of what is in the driver's way."""
+    return [f"{each.joint.first} is not held to {each.joint.second}, and nothing is in a driver's way"
+            for each in fastening_of(spec, layout(spec)) if not each.held and not each.blocked]
 
 
 def corner(cut: Cut) -> tuple[float, float]:
@@ -62,7 +85,8 @@ def notch_faults(part: Part, spec: Spec) -> Iterator[str]:
 
 
 def dado_faults(part: Part, spec: Spec) -> Iterator[str]:
-    """Dados for slats with less wood between them, plumb, than the checks ask for, or none behind."""
+    """Dados for slats with less wood between them, plumb, than the checks ask for, or that are not as wide as their fit."""
+    slats = {slat.board.thickness for slat in layout(spec).of_kind("louver.slat")}
     dados: dict[tuple[float, ...], list[tuple[float, float, float]]] = {}
     for cut in part.board.cuts:
         flanks = [plane for plane in cut.planes if abs(plane.normal[2]) < 1e-9]
@@ -72,6 +96,8 @@ def dado_faults(part: Part, spec: Spec) -> Iterator[str]:
         way = tuple(round(each, 6) for each in other.normal)
         face = tuple(round(each, 6) for plane in cut.planes if plane not in flanks for each in plane.normal)
         low, high = sorted((other.offset, -first.offset))
+        if slats and not any(abs(high - low - slat - spec.dado_fit) < NOISE for slat in slats):
+            yield f"“{cut.name}” is {high - low:.3f} wide for slats of {sorted(slats)}"
         dados.setdefault((*way, *face), []).append((low, high, abs(other.normal[0])))
     for rows in dados.values():
         rows.sort()

@@ -10,11 +10,12 @@ from dataclasses import replace
 import proof
 import pytest
 from making import ROOT, only, spec_of
-from proof import dado_faults, fit_faults, notch_faults, stock_faults
+from proof import dado_faults, fit_faults, idle_faults, notch_faults, reach_faults, stock_faults
 from test_checks import LISTS, SORTS
 
-from louverwright.core.assembly import DADO, NOTCH
+from louverwright.core.assembly import DADO, NOTCH, Cut
 from louverwright.core.checks import checked_spec
+from louverwright.core.fastening import fastening_of
 from louverwright.core.layout import layout
 
 
@@ -52,3 +53,28 @@ def test_a_broken_rule_would_be_found(monkeypatch: pytest.MonkeyPatch) -> None:
     assert list(dado_faults(stile, spec))
     assert list(stock_faults(replace(hip, board=replace(hip.board, thickness=hip.stock.thickness + 0.1)), spec))
     assert list(stock_faults(replace(hip, board=replace(hip.board, thickness=0.0)), spec))
+    trial = replace(hip, board=replace(hip.board, cuts=(*hip.board.cuts, deeper_than(next(iter(hip.board.cuts))))))
+    assert not list(idle_faults(hip, spec)) and list(idle_faults(trial, spec))
+
+
+def deeper_than(cut: Cut) -> Cut:
+    """A saw cut parallel to another, which takes all of its face."""
+    return replace(cut, planes=(cut.planes[0].moved(-5.0),))
+
+
+def test_a_dado_of_another_width_would_be_found() -> None:
+    spec = spec_of()
+    stile = layout(spec).of_kind("louver.stile")[0]
+    assert not list(dado_faults(stile, spec))
+    assert list(dado_faults(stile, checked_spec({"dado_fit": spec.dado_fit + 0.2}, LISTS["us"])))
+
+
+def test_a_joint_that_nothing_holds_would_be_found(monkeypatch: pytest.MonkeyPatch) -> None:
+    spec = spec_of()
+    plan = fastening_of(spec, layout(spec))
+    assert reach_faults(spec) == []
+    screwed = next(each for each in plan if each.driven)
+    monkeypatch.setattr(proof, "fastening_of", lambda *_: (replace(screwed, driven=(), blocked=""),))
+    assert reach_faults(spec)
+    monkeypatch.setattr(proof, "fastening_of", lambda *_: (replace(screwed, driven=(), blocked="roof.fascia/0"),))
+    assert reach_faults(spec) == []

@@ -260,7 +260,7 @@ def test_an_expression_may_say_whether_a_kind_is_left_out(vent, document) -> Non
 
 
 def test_a_part_that_is_recomputed_by_itself_reads_the_vent_as_it_is_now(vent, document) -> None:
-    """What one recompute of the document has read is gone with it: here a spreadsheet changes the width, and nobody is told."""
+    """What a recompute of the document has read is gone with it: a spreadsheet changes the width, and nobody is told."""
     sheet = document.addObject("Spreadsheet::Sheet", "Sizes")
     sheet.set("A1", "=900 mm")
     document.recompute()

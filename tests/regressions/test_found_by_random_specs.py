@@ -42,3 +42,17 @@ def test_a_relief_that_no_saw_can_make_is_refused() -> None:
         assert "Set it to 0" in str(refused.value)
     for height in (0.0, 1.0):
         assert checked_spec({"ridge_cap_height": height}, stock_list("eu")).ridge_cap_height == height
+
+
+@pytest.mark.parametrize("drops", [{}, {"drop_left_back": 435.8, "drop_left_front": 401.6, "drop_right_back": 7.1,
+                                        "drop_right_front": 6.0, "pitch_left": 0.1, "pitch_right": 8.8}])
+def test_no_foot_is_sawn_that_the_relief_over_the_ridge_cap_takes_whole(drops: dict[str, float]) -> None:
+    """A leg at a corner that faces along the ridge stands wholly on the cap: one cut, not two parallel ones."""
+    spec = checked_spec({"sides": 6, "facing": "corner", "width": 1_037.8, "king_post_stock": "6x6", **drops},
+                        stock_list("us"))
+    legs = [part.board for part in layout(spec).parts if part.kind.id == "base.leg.eave"]
+    feet = [[cut for cut in leg.cuts if cut.kind != "half lap" and cut.planes[0].normal[0] < -0.1] for leg in legs]
+    assert min(map(len, feet)) == 1 and max(map(len, feet)) <= 2
+    for cuts in feet:
+        ways = [tuple(round(each, 6) for each in cut.planes[0].normal) for cut in cuts]
+        assert len(set(ways)) == len(ways), "two parallel cuts at one foot"

@@ -183,7 +183,7 @@ def _seat(spec: Spec, at: Sizes) -> Iterator[Finding]:
                       say("Raise it to {least} or more.", least=length_text(math.ceil(base.top + LEAST_LEG - leg))))
     inner = opening - abs(spec.ridge_offset)
     if astride and 0.0 < spec.ridge_cap_height < LEAST_CAP:
-        yield Finding("ridge cap", "ridge_cap_height", length_text(spec.ridge_cap_height),
+        yield Finding("ridge cap", "ridge_cap_height", f"{spec.ridge_cap_height:g} mm",
                       say("a relief over so low a cap cannot be sawn; it is {least_cap} deep at least",
                           least_cap=length_text(LEAST_CAP)),
                       say("Set it to 0 for no relief, or to {least_cap} or more.", least_cap=length_text(LEAST_CAP)))

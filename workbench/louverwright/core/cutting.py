@@ -117,6 +117,7 @@ def _cut_from(stick: Stick) -> tuple[Vec, Board]:
     Sticks are remembered: what a change of one value leaves as it was is not cut again.
     """
     convex, singles, wastes = _trimmed(stick)
+    singles = _that_count(stick, singles)
     wastes = [trim for number, trim in enumerate(wastes) if not _swallowed(trim, wastes[number + 1:], convex)]
     sawn: Solid = (convex,)
     for trim in (trim for trim in wastes if trim.kind in (NOTCH, SHAPED_EDGE)):
@@ -164,7 +165,7 @@ def _trimmed(stick: Stick, looked_at: tuple[str, ...] = CUT_ORDER) -> tuple[Cell
     """
     singles = [trim for trim in stick.trims if len(trim.planes) == 1]
     wastes = [trim for trim in stick.trims if len(trim.planes) > 1]
-    body = _clipped(_block(stick, singles), (trim for trim in singles if _axis(trim.planes[0]) is None))
+    body = _sawn(stick, singles)
     while True:
         simpler = [trim._replace(planes=needed_planes(body, trim.planes)) if trim.kind in looked_at else trim
                    for trim in wastes]
@@ -210,6 +211,21 @@ def _clipped(body: Cell, trims: Iterable[Trim]) -> Cell:
 
 def _nothing_left(trim: Trim) -> LayoutError:
     return LayoutError(f"“{trim.name}” takes all of it.")
+
+
+def _that_count(stick: Stick, singles: list[Trim]) -> list[Trim]:
+    """The saw cuts less those of notches that another one takes whole: a foot under which all is relieved over a ridge cap."""
+    kept = singles
+    for trim in [trim for trim in singles if trim.kind == NOTCH]:
+        others = [each for each in kept if each is not trim]
+        if any(each.kind == NOTCH for each in others) and not _bites((_sawn(stick, others),), trim.planes[0]):
+            kept = others
+    return kept
+
+
+def _sawn(stick: Stick, singles: list[Trim]) -> Cell:
+    """The endless stick after these single planes."""
+    return _clipped(_block(stick, singles), (trim for trim in singles if _axis(trim.planes[0]) is None))
 
 
 def _swallowed(trim: Trim, later: list[Trim], convex: Cell) -> bool:
