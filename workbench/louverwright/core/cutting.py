@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 from typing import NamedTuple
 
-from .assembly import BORE, CORNER_CUT, CROSSCUT, CUT_ORDER, NOTCH, RIP, SHAPED_EDGE, Board, Cut
+from .assembly import BORE, CORNER_CUT, CROSSCUT, CUT_ORDER, NOTCH, RIP, SHAPED_EDGE, Board, Cut, board_solid
 from .geometry import DECIMALS, Bore, Placement, Plane, Vec
 from .solid import COINCIDENT, Cell, Solid, box, clip, common, corners, extents, needed_planes, remove
 
@@ -122,17 +122,17 @@ def _cut_from(stick: Stick) -> tuple[Vec, Board]:
     sawn: Solid = (convex,)
     for trim in (trim for trim in wastes if trim.kind in (NOTCH, SHAPED_EDGE)):
         sawn = remove(sawn, trim.planes, trim.name)
-    solid = sawn
-    for trim in (trim for trim in wastes if trim.kind not in (NOTCH, SHAPED_EDGE)):
-        solid = remove(solid, trim.planes, trim.name)
-    if not solid:
+    if not sawn:
         raise LayoutError("nothing is left of it.")
     low, high = extents(sawn)
     if min(low) <= -ENDLESS or max(high) >= ENDLESS:
         raise LayoutError("no plane ends it.")
     size = (high[0] - low[0], high[1] - low[1], high[2] - low[2])
     moved = [_moved(trim, low) for trim in (*singles, *wastes)]
-    return low, Board(*size, tuple(sorted(_ordered(size, moved, stick.sheet), key=_turn)))
+    board = Board(*size, tuple(sorted(_ordered(size, moved, stick.sheet), key=_turn)))
+    if not board_solid(board):
+        raise LayoutError("nothing is left of it.")
+    return low, board
 
 
 def _turn(cut: Cut) -> int:
