@@ -45,7 +45,7 @@ def machine() -> str:
 def rows(model: dict[str, Any], drag: dict[str, Any], start: dict[str, Any]) -> list[tuple[str, str, str]]:
     """The table: what, found, asked."""
     figures = model["figures"]
-    told = [(name, f"{value:.0f} ms", "") for name, value in figures.items() if not name.endswith(("MB", "a mark"))]
+    told = [(name, f"{value:.0f} ms", "") for name, value in figures.items() if not name.endswith(("MB", "a mark", "a plane"))]
     told += [(each["name"], f"{each['value']:.2f}", _asked(each["value"], each["limit"])) for each in model["ratios"]]
     for name, each in drag.items():
         told.append((f"a picture while {name} is dragged", f"median {each['median']:.0f} ms, p95 {each['p95']:.0f} ms",

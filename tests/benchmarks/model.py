@@ -191,10 +191,12 @@ def ten_in_memory() -> dict[str, float]:
     return found
 
 
-def distinct(**values: Any) -> tuple[float, int]:
-    """Time of a layout from nothing (ms, median of 5) and its number of marks."""
+def distinct(**values: Any) -> tuple[float, int, int]:
+    """Time of a layout from nothing (ms, median of 7), its number of marks, and of the planes that these are sawn to."""
     spec = checked_spec(values, stock_list("us"))
-    return timed(lambda: layout(spec), 5, forget), len(layout(spec).parts)
+    parts = layout(spec).parts
+    planes = sum(len(cut.planes) for part in parts for cut in part.board.cuts)
+    return timed(lambda: layout(spec), 7, forget), len(parts), planes
 
 
 def papers(runs: int) -> dict[str, float]:
@@ -238,8 +240,9 @@ def measure(runs: int) -> dict[str, float]:
         name = f"{number_of} vents, {'different' if step else 'equal'}" if number_of > 1 else "1 vent"
         figures[name] = several(number_of, runs, step)
     for name, values in LAYOUTS.items():
-        time_of, marks = distinct(**values)
-        figures[f"layout, {name}"], figures[f"layout, {name}, a mark"] = time_of, time_of / marks
+        time_of, marks, planes = distinct(**values)
+        figures[f"layout, {name}"] = time_of
+        figures[f"layout, {name}, a mark"], figures[f"layout, {name}, a plane"] = time_of / marks, time_of / planes
     return {**figures, **papers(runs), "buying list, slowest example": slowest_buying(), **ten_in_memory()}
 
 
@@ -252,8 +255,8 @@ def ratios(found: dict[str, float]) -> list[tuple[str, float, float]]:
         *((f"change of {name} ÷ full rebuild", found[f"change of {name}"] / full, 1 / 3) for name in ONE_STAGE),
         ("10 different vents ÷ one", found["10 vents, different"] / found["1 vent"], 10.5),
         ("10 equal vents ÷ one", found["10 vents, equal"] / found["1 vent"], 1.5),
-        *((f"layout, {more} ÷ {less}, a mark", found[f"layout, {more}, a mark"] / found[f"layout, {less}, a mark"], 1.2)
-          for less, more in (("4 sides", "8 sides"), ("8 slats", "32 slats"))),
+        *((f"layout, {more} ÷ {less}, a {each}", found[f"layout, {more}, a {each}"] / found[f"layout, {less}, a {each}"], 1.2)
+          for each in ("mark", "plane") for less, more in (("4 sides", "8 sides"), ("8 slats", "32 slats"))),
         ("report ÷ full rebuild", found["report: HTML, JSON, CSV"] / full, 1 / 2),
         ("buying list of the slowest example, s", found["buying list, slowest example"] / 1000.0, 2.0),
         ("PDF, s", found["report: PDF"] / 1000.0, 2.0),
@@ -270,7 +273,7 @@ def main() -> int:
     found = measure(options.runs)
     asked = ratios(found)
     for name, value in found.items():
-        print(f"{name:52s} {value:9.1f}{'' if name.endswith('MB') else ' ms'}")
+        print(f"{name:52s} {value:9.2f}{'' if name.endswith('MB') else ' ms'}")
     for name, value, limit in asked:
         print(f"{name:52s} {value:9.2f}  asked {limit:.2f}  {'held' if value <= limit else 'NOT held'}")
     if options.json:
