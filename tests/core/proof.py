@@ -56,9 +56,17 @@ def idle_faults(part: Part, spec: Spec) -> Iterator[str]:
 
 
 def reach_faults(spec: Spec) -> list[str]:
-    """Joints that nothing holds, without a word of what is in the driver's way."""
-    return [f"{each.joint.first} is not held to {each.joint.second}, and nothing is in a driver's way"
-            for each in fastening_of(spec, layout(spec)) if not each.held and not each.blocked]
+    """Stages that no screw holds on each other, and pieces whose joints all lack a screw, without a word of what is in the
+    driver's way."""
+    plan = fastening_of(spec, layout(spec))
+    held = {name for each in plan if each.held for name in (each.first, each.second)}
+    found = [f"{each.first} is not held to {each.second}, nor by anything else, and nothing is in a driver's way"
+             for each in plan if not each.held and not each.blocked and not {each.first, each.second} <= held]
+    for pair in (("base", "louver"), ("louver", "roof")):
+        between = [each for each in plan if {name.split(".")[0] for name in (each.first, each.second)} == set(pair)]
+        if not any(each.driven for each in between):
+            found.append(f"no screw holds {pair[0]} and {pair[1]} together")
+    return found
 
 
 def corner(cut: Cut) -> tuple[float, float]:

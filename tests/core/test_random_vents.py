@@ -69,12 +69,16 @@ def test_a_dado_of_another_width_would_be_found() -> None:
     assert list(dado_faults(stile, checked_spec({"dado_fit": spec.dado_fit + 0.2}, LISTS["us"])))
 
 
-def test_a_joint_that_nothing_holds_would_be_found(monkeypatch: pytest.MonkeyPatch) -> None:
+def test_what_nothing_holds_would_be_found(monkeypatch: pytest.MonkeyPatch) -> None:
     spec = spec_of()
     plan = fastening_of(spec, layout(spec))
     assert reach_faults(spec) == []
-    screwed = next(each for each in plan if each.driven)
-    monkeypatch.setattr(proof, "fastening_of", lambda *_: (replace(screwed, driven=(), blocked=""),))
-    assert reach_faults(spec)
-    monkeypatch.setattr(proof, "fastening_of", lambda *_: (replace(screwed, driven=(), blocked="roof.fascia/0"),))
-    assert reach_faults(spec) == []
+    sole = next(each for each in plan if "base.sole" in each.first and each.driven)
+    rest = [each for each in plan if sole.first not in (each.first, each.second)]
+    for blocked, faults in (("", 1), ("roof.fascia/0", 0)):
+        loose = replace(sole, driven=(), blocked=blocked)
+        monkeypatch.setattr(proof, "fastening_of", lambda *_, loose=loose: (*rest, loose))
+        assert len(reach_faults(spec)) == faults
+    within = [each for each in plan if each.first.split(".")[0] == each.second.split(".")[0]]
+    monkeypatch.setattr(proof, "fastening_of", lambda *_: tuple(within))
+    assert reach_faults(spec) == ["no screw holds base and louver together", "no screw holds louver and roof together"]

@@ -12,11 +12,12 @@ from functools import lru_cache
 import pytest
 from making import EXAMPLES, job_of, scenario_of
 
+from louverwright.core import fastening as fastening_module
 from louverwright.core.assembly import board_solid
 from louverwright.core.bench_blocks import bench_blocks
 from louverwright.core.coatings import litres, surface_of, surfaces
 from louverwright.core.fastening import fastening_of, totals
-from louverwright.core.fixings import NONE
+from louverwright.core.fixings import FROM_INSIDE, NONE
 from louverwright.core.flashing import APRON, BACK_PAN, SADDLE, SIDE_PAN, STEP, flashings, foot_lines
 from louverwright.core.geometry import dot, length, newell
 from louverwright.core.mast import mast_bores
@@ -92,6 +93,39 @@ def test_what_has_no_screw_is_told(monkeypatch: pytest.MonkeyPatch) -> None:
     few = replace(one, driven=one.driven[:1], wanted=2)
     monkeypatch.setattr(book_module, "plan_of", lambda _: (few,))
     assert "Fewer than usual, for want of wood between them" in text_of(assembly_book(job))
+
+
+#: Under so narrow a flared eave the fascia stands before every screw of the bed mould.
+NARROW = {"pitch_left": 14.6, "pitch_right": 0.9, "sides": 6, "facing": "corner", "width": 787.8, "king_post_stock": "6x6",
+          "roof_form": "flared hip", "rafter_stock": "2x6", "tail_depth": 96.6, "overhang": 101.0}
+LOOSE, INSIDE = "As drawn, nothing holds this stage", "from inside the vent, up through the rail into the plate"
+
+
+@pytest.mark.parametrize("name", EXAMPLES)
+def test_every_stage_is_held_on_the_one_below(name: str) -> None:
+    text = text_of(book_of(name))
+    assert "4 · Louver stage onto the base" in text and "5 · Roof stage on top" in text and LOOSE not in text
+
+
+def test_a_roof_stage_that_nothing_of_its_own_can_hold_is_screwed_from_inside() -> None:
+    """Its step was left out of the book, and with it all that would have held it."""
+    for job in (job_of("horse-barn-flared"), job_from_values(NARROW)):
+        text = text_of(assembly_book(job))
+        assert INSIDE in text and LOOSE not in text and "Look at R" not in text
+        told = [text.index(title) for title in ("4 · Louver stage", "5 · Roof stage on top", INSIDE, "6 · Soffit, at the")]
+        assert told == sorted(told)
+
+
+def test_a_stage_that_no_driver_reaches_keeps_its_step_and_says_so(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(fastening_module, "FROM_INSIDE", replace(FROM_INSIDE, ways=()))
+    job = job_from_values({**NARROW, "driver_length": 281.0})
+    text = text_of(assembly_book(job))
+    steps_told = [text.index(title) for title in ("5 · Roof stage on top", LOOSE, "6 · Soffit, at the roof")]
+    assert steps_told == sorted(steps_told) and text.count(LOOSE) == 1
+    told = re.findall(r"Look at (R6 to L1\S+), (\d+) joints: (R\d+) is in the driver's way", text)
+    assert len(told) == 2 * len(set(told)), "each is told at the step and in the plan, and not for every joint again"
+    lost = [each for each in fastening_of(job.spec, job.assembly) if not each.held and each.joint.first.startswith("roof.bed")]
+    assert sum(int(number) for _, number, _ in set(told)) == len(lost) > 10
 
 
 def test_left_out_parts_are_told() -> None:

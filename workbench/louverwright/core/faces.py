@@ -104,8 +104,8 @@ class _Corners:
         return found
 
     def _near(self, p: Vec) -> int:
-        reach = [{math.floor(x - SAME_CORNER), math.floor(x + SAME_CORNER)} for x in p]    # cells of 1 mm
-        near = [i for cell in product(*reach) for i in self._in_cell.get(cell, ())    # type: ignore[call-overload]
+        xs, ys, zs = ({math.floor(x - SAME_CORNER), math.floor(x + SAME_CORNER)} for x in p)    # cells of 1 mm
+        near = [i for cell in product(xs, ys, zs) for i in self._in_cell.get(cell, ())
                 if max(abs(a - b) for a, b in zip(p, self.points[i], strict=True)) < SAME_CORNER]
         if near:
             return min(near)

@@ -10,7 +10,7 @@ from __future__ import annotations
 import math
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import lru_cache
 
 from .assembly import Assembly, Joint
@@ -24,7 +24,10 @@ from .fixings import (
     DRIVER_RADIUS,
     EDGE_DISTANCE,
     END_DISTANCE,
+    FROM_INSIDE,
+    HELD_FROM_INSIDE,
     HOLD_DIAMETERS,
+    INSIDE,
     LAP,
     LIGHT_HOLD,
     MAST_KEEP_OUT,
@@ -46,6 +49,8 @@ from .fixings import (
     fixing_of,
 )
 from .geometry import Vec, add, dot, length, scale, sub, unit
+from .joints import matches
+from .kinds import LOUVER, ROOF
 from .seams import Contact, Seam, seams
 from .sight import Body, between_lines, blocker, bodies, rim, stretches, wood_ahead
 from .solid import Facet
@@ -143,7 +148,36 @@ def fastening(assembly: Assembly, sold: tuple[float, ...], driver: float) -> tup
     """Every joint of the pieces that are made, in the joints' order: lengths out of those ``sold`` (mm), for a driver that is
     so long with its bit (mm).  Raises KeyError for a joint that no row of the table fits."""
     board = _Board(order_of(assembly), bodies(assembly), sold, driver, tuple(_bores(assembly)))
-    return tuple(_fastened(seam, board) for seam in seams(assembly))
+    plan = [_fastened(seam, board) for seam in seams(assembly)]
+    return tuple(_held_on_top(plan, seams(assembly), board))
+
+
+def _held_on_top(plan: Sequence[Fastened], all_seams: Iterable[Seam], board: _Board) -> Iterator[Fastened]:
+    """The plan, with screws from inside the vent on each side where nothing else holds the roof stage."""
+    on_top = [each for each in plan if _stages(each.joint, board) == {LOUVER, ROOF}]
+    held = {_side(each.joint, board) for each in on_top if each.driven}
+    inside = {}
+    for seam in all_seams:
+        pieces = [board.by_id[name].piece for name in (seam.joint.first, seam.joint.second)]
+        kinds, sides = {piece.kind for piece in pieces}, {piece.side for piece in pieces}
+        if kinds == {FROM_INSIDE.first, FROM_INSIDE.second} and len(sides) == 1 and not sides & held:
+            inside[seam.joint] = _fastened(seam, board, FROM_INSIDE)
+    now = {_side(joint, board) for joint, each in inside.items() if each.driven}
+    for each in plan:
+        if each in on_top and not each.held and _side(each.joint, board) in now:
+            yield replace(each, row=HELD_FROM_INSIDE, wanted=0, blocked="")
+        else:
+            yield inside.get(each.joint, each)
+
+
+def _side(joint: Joint, board: _Board) -> int:
+    """The side of the piece of the louver stage."""
+    return next(piece.side for name in (joint.first, joint.second)
+                if (piece := board.by_id[name].piece).kind.startswith(f"{LOUVER}."))
+
+
+def _stages(joint: Joint, board: _Board) -> set[str]:
+    return {board.by_id[name].piece.kind.split(".")[0] for name in (joint.first, joint.second)}
 
 
 def fastening_of(spec: Spec, assembly: Assembly) -> tuple[Fastened, ...]:
@@ -170,8 +204,10 @@ def row_of(joint: Joint, board_of: Mapping[str, Body]) -> tuple[Fixing, bool]:
     return found
 
 
-def _fastened(seam: Seam, board: _Board) -> Fastened:
-    row, forward = row_of(seam.joint, board.by_id)
+def _fastened(seam: Seam, board: _Board, only: Fixing | None = None) -> Fastened:
+    """A joint with what the table says of its kinds, or with ``only`` that."""
+    row, forward = row_of(seam.joint, board.by_id) if only is None else (
+        only, matches(board.by_id[seam.joint.first].piece.kind, only.first))
     first, second = (seam.joint.first, seam.joint.second) if forward else (seam.joint.second, seam.joint.first)
     contact = seam.main
     if row.fastener == NONE:
@@ -266,10 +302,14 @@ def _axes(way: str, seam: Seam, pieces: tuple[str, str], board: _Board, number: 
     back = way in (BACK, SLANT_BACK)
     through = pieces[1] if back else pieces[0]
     normal = seam.main.normal if through == seam.joint.first else scale(seam.main.normal, -1.0)
-    if way not in (SLANT, SLANT_BACK):
+    if way not in (SLANT, SLANT_BACK, INSIDE):
         yield [normal], back
         return
     place = board.by_id[through].piece.placement
+    if way == INSIDE:
+        for angle in map(math.radians, SLANTS):
+            yield [add(scale(normal, math.cos(angle)), scale(place.z, math.sin(angle)))], back
+        return
     sides = [unit(flat) for side in (place.z, place.y)
              if length(flat := sub(side, scale(normal, dot(side, normal)))) > 0.2]
     senses = (1.0, -1.0) if number % 2 else (-1.0, 1.0)

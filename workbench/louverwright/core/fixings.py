@@ -16,6 +16,8 @@ SCREW, NAIL, STAPLE, NONE = "screw", "nail", "staple", "none"
 ROW, LAP = "row", "lap"
 #: Ways to drive: straight through the first kind or the second, or on a slant from a face of either.
 STRAIGHT, BACK, SLANT, SLANT_BACK = "straight", "back", "slant", "slant back"
+#: On a slant from the hidden face of the first kind, which looks into the vent.
+INSIDE = "inside"
 
 COMMON = "common practice"
 EDGE_RULE = "6 in along the edges, as roof sheathing is nailed (IRC Table R602.3(1), from memory)"
@@ -192,6 +194,12 @@ FIXINGS: tuple[Fixing, ...] = (
     Fixing("roof.bearer", "roof.plate", ways=(SLANT, STRAIGHT)),
     Fixing("roof.step", "roof.bearer"),
 )
+
+#: What holds the roof stage on a side where nothing of its own can: no bed mould reaches down, or no driver up to it.
+FROM_INSIDE = Fixing("louver.rail.top", "roof.plate", ways=(INSIDE,), own_side=True, hold=1.0,
+                     words="stage joint: from inside the vent, up through the rail into the plate")
+#: And then of the joints that would have held it.
+HELD_FROM_INSIDE = _none("roof", "louver", "stage joint: screwed from inside the vent instead")
 
 
 def fixing_of(first: str, second: str, same_side: bool = True) -> tuple[Fixing, bool] | None:

@@ -67,6 +67,10 @@ def _standing(own: Mesh, frame: Placement) -> Mesh:
 @lru_cache(maxsize=512)
 def _mesh(stick: Stick) -> Mesh:
     """A stick in its own frame: numbers only, which Python's search for garbage need not walk through."""
-    faces = faces_of(stick)
+    return mesh_of(faces_of(stick))
+
+
+def mesh_of(faces: tuple[tuple[Vec, ...], ...]) -> Mesh:
+    """Faces by the numbers of their corners; corners that are the very same are one."""
     numbers = {p: i for i, p in enumerate(dict.fromkeys(p for face in faces for p in face))}
     return Mesh(tuple(numbers), tuple(tuple(map(numbers.__getitem__, face)) for face in faces))

@@ -7,13 +7,13 @@ from collections.abc import Iterator, Mapping
 
 from ..core.bench_blocks import bench_blocks
 from ..core.fastening import Fastened, totals
-from ..core.fixings import NONE, SCREW, SOURCES
+from ..core.fixings import FROM_INSIDE, NONE, SCREW, SOURCES
 from ..core.kinds import STAGES
 from ..core.sealing import Bead, beads
 from ..core.steps import Step, order_of
 from .assembly_words import CAUTIONS, DRY_FIT, WORDS
 from .document import report_of
-from .fastening_words import COLUMNS, drill_rows, plan_of, rows, size_text, unheld
+from .fastening_words import COLUMNS, drill_rows, lost_words, plan_of, rows, size_text
 from .finish import finish_text
 from .job import Job
 from .left_out import marks_left_out
@@ -160,16 +160,13 @@ def _plan(job: Job) -> Iterator[Block]:
 
 def _reach(job: Job, plan: tuple[Fastened, ...]) -> Iterator[Block]:
     """The check that everything can be driven: the stages' joints one by one, and what cannot be."""
-    lost = unheld(plan)
     screws = sum(len(each.driven) for each in plan if each.row.fastener == SCREW)
     yield Heading("Driver's reach", 2)
     yield Para(f"{screws} screws: a straight driver stands free on the axis of each.")
     marks = {piece.id: part.mark for part in job.assembly.parts for piece in part.pieces}
     fewer = sorted({f"{marks[each.first]} to {marks[each.second]}" for each in plan
-                    if each.row.fastener != NONE and 0 < len(each.driven) < each.wanted})
+                    if each.row.fastener != NONE and each.row is not FROM_INSIDE and 0 < len(each.driven) < each.wanted})
     if fewer:
         yield Para(f"Fewer than usual, for want of wood between them: {', '.join(fewer)}. Glue these faces as well.")
-    for each in lost:
-        why = f"{marks[each.blocked]} is in the driver's way" if each.blocked else "there is no wood for a screw that is sold"
-        yield Para(f"Look at {marks[each.first]} to {marks[each.second]}: {why}. Drive it before that piece is on, use a "
-                   "shorter or right-angle driver, or glue it and clamp it until the glue has set.", "caution")
+    for text in lost_words(job, plan):
+        yield Para(f"Look at {text}", "caution")

@@ -10,7 +10,7 @@ from functools import lru_cache
 from ..core.assembly import Board, Part, Piece, board_shell, board_solid
 from ..core.faces import Shell, shell_of
 from ..core.geometry import Placement, Plane, Vec, add
-from ..core.outline import Outline
+from ..core.outline import Outline, mesh_of
 from ..core.solid import Cell, Facet, Solid, clip
 from .hidden_lines import Body, Edge
 
@@ -78,4 +78,4 @@ def _clipped(board: Board, plane: Plane) -> tuple[Solid, Shell]:
 def outline(part: Part, piece: Piece) -> Outline:
     """A piece as ``core.apart`` moves it."""
     faces = tuple(tuple(piece.placement.point(p) for p in facet.points) for cell in board_solid(part.board) for facet in cell)
-    return Outline(piece.id, part.kind.id, part.kind.stage, piece.side, faces)
+    return Outline(piece.id, part.kind.id, part.kind.stage, piece.side, mesh_of(faces))

@@ -3,6 +3,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from itertools import pairwise
@@ -142,3 +143,16 @@ def unheld(plan: Iterable[Fastened]) -> tuple[Fastened, ...]:
     """Joints that want a screw and have none: no driver reaches one, or there is no wood for it."""
     return tuple(each for each in plan if not each.held)
 
+
+def lost_words(job: Job, plan: Iterable[Fastened]) -> list[str]:
+    """What to do about joints that nothing holds, a sentence for all between the same marks for the same reason."""
+    mark = {piece.id: part.mark for part in job.assembly.parts for piece in part.pieces}
+    lost = Counter((mark[each.first], mark[each.second], mark.get(each.blocked, "")) for each in unheld(plan))
+    return [f"{first} to {second}, {_joints(number)}: "
+            + (f"{blocked} is in the driver's way. Drive it before that piece is on, use a shorter or right-angle driver, or "
+               if blocked else "there is no wood for a screw that is sold. Use a bolt or an angle of metal, or ")
+            + "glue it and clamp it until the glue has set." for (first, second, blocked), number in sorted(lost.items())]
+
+
+def _joints(number: int) -> str:
+    return f"{number} joints" if number > 1 else "1 joint"

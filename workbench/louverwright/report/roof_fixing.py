@@ -6,11 +6,12 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Mapping
 
+from ..core.fastening import Fastened
 from ..core.flashing import APRON, BACK_PAN, COUNTER, SADDLE, SIDE_PAN, STEP, Flashing, flashings
 from ..core.kinds import BASE, LOUVER, ROOF, STAGES
 from ..core.roof_opening import outline
 from ..core.sizes import opening_halves
-from .fastening_words import COLUMNS, plan_of, rows
+from .fastening_words import COLUMNS, lost_words, plan_of, rows
 from .job import Job
 from .page import Block, Bullets, Column, Heading, PageBreak, Para, Table, Together
 from .place_words import side_name
@@ -167,14 +168,25 @@ def _stage_joints(job: Job, last: Mapping[str, Together]) -> Iterator[Block]:
                                         "flush.",
              frozenset((LOUVER, ROOF)): "Set the plate on the rails, bed mould outside the friezes; the soffit is not on yet."}
     for pair, title in titles.items():
-        table = rows(job, [each for each in plan_of(job) if frozenset((stage[each.first], stage[each.second])) == pair])
-        if table:
-            yield Together((Heading(title, 2), Para(words[pair]), Table(COLUMNS, table,
-                            note="A straight driver reaches every one of these from where you stand, the stages as they then "
-                            "are: checked on the pieces.")))
+        joints = [each for each in plan_of(job) if frozenset((stage[each.first], stage[each.second])) == pair]
+        if joints:
+            yield Together((Heading(title, 2), Para(words[pair]), *_held(job, joints)))
     yield from last.values()
     yield Together((Heading(f"{AT_ROOF + 1} · Last of all", 2), Bullets((
         "Covering of the vent's roof with its drip edge, hips and ridge; collar and sealant round the mast, if there is one.",
         "Caulk the joint over the drip ring, touch up plugs and cut edges, give the last coat.",
         f"Look at it after the first storm and once a year: sealant, plugs, screens; {len(STAGES)} stages, all screws "
         "tight."))))
+
+
+def _held(job: Job, joints: list[Fastened]) -> Iterator[Block]:
+    """What holds one stage on another, and what does not."""
+    table = rows(job, joints)
+    if table:
+        yield Table(COLUMNS, table, note="A straight driver reaches every one of these from where you stand, the stages as "
+                                         "they then are: checked on the pieces.")
+    else:
+        yield Para("As drawn, nothing holds this stage: no screw of it can be driven. Settle how it is held before it is "
+                   "lifted, and never let it stand loose.", "caution")
+    for text in lost_words(job, joints):
+        yield Para(f"Look at {text}", "caution")
