@@ -17,6 +17,10 @@ FOUND = {
     "a panel shallower than the rail had its sill bed in the screen": {
         "sides": 6, "width": 816.4, "panel_depth": 40.0, "batten_stock": "18x45", "stage_clearance": 1.0,
         "king_post_stock": "120x120"},
+    "a sole's end lay just between two roundings of its direction, and met no leg": {
+        "sides": 8, "width": 1_279.805625269928, "king_post_stock": "120x120", "frame_width": 99.36630688012865,
+        "drop_left_back": 5.333333333333334, "drop_left_front": 5.000061035156251, "drop_right_back": 5.000000000000001,
+        "drop_right_front": 5.999990000000001},
 }
 
 

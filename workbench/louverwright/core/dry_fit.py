@@ -6,13 +6,12 @@ Measured on the cells of the pieces as they stand, with no rule asked but the jo
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import combinations
 
 from .assembly import LINE_CONTACT, Assembly, Joint, Piece, board_solid
 from .geometry import Plane, dot
-from .joints import Stands, all_standing, near, shared_area
+from .joints import Stands, all_standing, distance, facing, near, shared_area
 from .solid import Cell, Facet, clip, volume_and_centre
 
 #: Pieces may share this much (mm³); the host's tests let the kernel's solids share as much.
@@ -67,22 +66,12 @@ def _measured(joint: Joint, a: Stands, b: Stands) -> tuple[float, float]:
     """How far a joint is off its gap (mm) and the area (mm²) over which its faces look at each other there."""
     if joint.kind == LINE_CONTACT:
         return abs(b.low[2] - a.high[2]), 0.0
-    facing = tuple(_facing(a, b))
-    if not facing:
+    met = [(distance(one, other), area) for one, other in facing(a.patches, b.patches)
+           if (area := shared_area(one[2], other[2], one[0])) > CONTACT_LIMIT]
+    if not met:
         return float("inf"), 0.0
-    off = min(abs(gap - joint.gap) for gap, _ in facing)
-    return off, sum(area for gap, area in facing if abs(gap - joint.gap) <= off + GAP_LIMIT)
-
-
-def _facing(a: Stands, b: Stands) -> Iterator[tuple[float, float]]:
-    """Distance (mm) and common area (mm²) of all faces of two pieces that look at each other."""
-    for key, mine in a.patches.items():
-        opposite = (0.0 - key[0], 0.0 - key[1], 0.0 - key[2])
-        for normal, offset, corners in mine:
-            for _, other, facing in b.patches.get(opposite, ()):
-                area = shared_area(corners, facing, normal)
-                if area > CONTACT_LIMIT:
-                    yield -other - offset, area
+    off = min(abs(gap - joint.gap) for gap, _ in met)
+    return off, sum(area for gap, area in met if abs(gap - joint.gap) <= off + GAP_LIMIT)
 
 
 def overlaps(assembly: Assembly) -> tuple[Overlap, ...]:

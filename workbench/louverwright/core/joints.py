@@ -12,6 +12,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
+from itertools import product
 
 from .assembly import (
     BEARING,
@@ -32,6 +33,8 @@ from .spec import Spec
 
 #: Faces are at the rule's gap when they differ from it by less than this (mm).
 GAP_ERROR = 1e-3
+#: Directions of faces that differ by less than this look the same way.
+SAME_WAY = 3e-7
 #: Faces that overlap by less than this (mm²) do not make a joint.
 LEAST_CONTACT = 1.0
 
@@ -212,27 +215,38 @@ def patches_of(board: Board, place: Placement) -> Patches:
         for facet in cell:
             normal = place.direction(facet.plane.normal)
             corners = tuple(map(place.point, facet.points))
-            patches.setdefault(_key(normal), []).append((normal, dot(normal, corners[0]), corners))
+            patches.setdefault(way_of(normal), []).append((normal, dot(normal, corners[0]), corners))
     return patches
 
 
-def _key(normal: Vec, sense: float = 1.0) -> Vec:
-    """A direction rounded so that equal ones compare equal; ±0 made one."""
-    return (round(sense * normal[0], 6) + 0.0, round(sense * normal[1], 6) + 0.0, round(sense * normal[2], 6) + 0.0)
+def way_of(normal: Vec) -> Vec:
+    """A direction rounded so that most equal ones compare equal; ±0 made one."""
+    return (round(normal[0], 6) + 0.0, round(normal[1], 6) + 0.0, round(normal[2], 6) + 0.0)
+
+
+def _facing(normal: Vec, patches: Patches) -> Iterator[Patch]:
+    """The patches that look the other way; of a direction near the middle between two roundings those of either."""
+    xs, ys, zs = ({round(-x - SAME_WAY, 6) + 0.0, round(-x + SAME_WAY, 6) + 0.0} for x in normal)
+    for key in product(xs, ys, zs):
+        yield from patches.get(key, ())
+
+
+def facing(a: Patches, b: Patches) -> Iterator[tuple[Patch, Patch]]:
+    """Every two patches of two pieces that look at each other, at whatever distance."""
+    for mine in a.values():
+        theirs = tuple(_facing(mine[0][0], b))
+        yield from product(mine, theirs)
+
+
+def distance(one: Patch, other: Patch) -> float:
+    """How far apart two patches are that look at each other (mm); negative where they lie in each other's wood."""
+    return -other[1] - one[1]
 
 
 def facing_area(a: Patches, b: Patches, gap: float) -> float:
     """How much of the faces of two pieces look at each other at a distance of ``gap`` (mm²)."""
-    total = 0.0
-    for key, mine in a.items():
-        theirs = b.get(_key(key, -1.0))
-        if theirs is None:
-            continue
-        for normal, offset, corners in mine:
-            for _, other, facing in theirs:
-                if abs(-other - offset - gap) < GAP_ERROR:
-                    total += shared_area(corners, facing, normal)
-    return total
+    return sum(shared_area(one[2], other[2], one[0]) for one, other in facing(a, b)
+               if abs(distance(one, other) - gap) < GAP_ERROR)
 
 
 def join(a: Stands, b: Stands, gap: float) -> bool:

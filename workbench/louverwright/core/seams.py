@@ -12,7 +12,7 @@ from functools import cached_property, lru_cache
 
 from .assembly import LINE_CONTACT, Assembly, Joint
 from .geometry import Vec, add, cross, dot, length, newell, scale, sub, unit
-from .joints import GAP_ERROR, LEAST_CONTACT, Stands, all_standing, shared_polygon
+from .joints import GAP_ERROR, LEAST_CONTACT, Stands, all_standing, distance, facing, shared_polygon, way_of
 
 Polygon = tuple[Vec, ...]
 #: Stretches of a chord that are nearer than this are one (mm): cells of one board meet there.
@@ -122,12 +122,10 @@ def seams(assembly: Assembly) -> tuple[Seam, ...]:
 def contacts_of(a: Stands, b: Stands, gap: float) -> Sequence[Contact]:
     """Every plane in which two pieces look at each other across ``gap``, the greatest first; traces are left out."""
     planes: dict[tuple[Vec, float], list[Polygon]] = {}
-    for key, mine in a.patches.items():
-        opposite = (0.0 - key[0], 0.0 - key[1], 0.0 - key[2])
-        for normal, offset, corners in mine:
-            for _, other, facing in b.patches.get(opposite, ()):
-                if abs(-other - offset - gap) < GAP_ERROR and (shared := shared_polygon(corners, facing, normal)):
-                    planes.setdefault((key, round(offset, 2)), []).append(shared)
-    contacts = [Contact(unit(key), tuple(polygons), sum(length(newell(each)) / 2.0 for each in polygons))
-                for (key, _), polygons in planes.items()]
+    for one, other in facing(a.patches, b.patches):
+        normal, offset, corners = one
+        if abs(distance(one, other) - gap) < GAP_ERROR and (shared := shared_polygon(corners, other[2], normal)):
+            planes.setdefault((way_of(normal), round(offset, 2)), []).append(shared)
+    contacts = [Contact(unit(way), tuple(polygons), sum(length(newell(each)) / 2.0 for each in polygons))
+                for (way, _), polygons in planes.items()]
     return sorted((each for each in contacts if each.area > LEAST_CONTACT), key=lambda each: -each.area)
