@@ -3,7 +3,14 @@
 
 from __future__ import annotations
 
+import sys
+from pathlib import Path
+from typing import Any
+
 import pytest
+
+sys.path.append(str(Path(__file__).resolve().parents[1] / "core"))
+from proof import idle_faults
 
 from louverwright.core.checks import checked_spec
 from louverwright.core.joints import missing, undeclared
@@ -11,7 +18,7 @@ from louverwright.core.layout import layout
 from louverwright.core.spec import SpecError
 from louverwright.places import stock_list
 
-FOUND = {
+FOUND: dict[str, dict[str, Any]] = {
     "a slope of a ten-thousandth of a degree kept the soles off the legs": {
         "sides": 6, "width": 988.2, "pitch_left": 29.26, "pitch_right": 0.0001, "king_post_stock": "120x120"},
     "a panel shallower than the rail had its sill bed in the screen": {
@@ -21,15 +28,21 @@ FOUND = {
         "sides": 8, "width": 1_279.805625269928, "king_post_stock": "120x120", "frame_width": 99.36630688012865,
         "drop_left_back": 5.333333333333334, "drop_left_front": 5.000061035156251, "drop_right_back": 5.000000000000001,
         "drop_right_front": 5.999990000000001},
+    "two soles that differ by 0.4 thousandths of a degree were cut as one and met no leg": {
+        "width": 1_150.0, "pitch_left": 0.09810295887291434, "pitch_right": 0.09768962860103872, "king_post_stock": "120x120"},
+    "a foot on a slope was ripped that a wide ridge cap's relief takes whole": {
+        "stock_list": "us", "sides": 6, "width": 700.0, "pitch_left": 50.0, "pitch_right": 2.0, "ridge_cap_width": 1_000.0,
+        "king_post_stock": "6x6"},
 }
 
 
 @pytest.mark.parametrize("fault", FOUND)
 def test_the_vent_builds(fault: str) -> None:
-    spec = checked_spec(FOUND[fault], stock_list("eu"))
+    spec = checked_spec(FOUND[fault], stock_list(FOUND[fault].get("stock_list", "eu")))
     assembly = layout(spec)
     assert missing(assembly, spec) == []
     assert undeclared(assembly) == []
+    assert [fault for part in assembly.parts for fault in idle_faults(part, spec)] == []
 
 
 def test_the_sill_bed_stays_within_a_shallow_panel() -> None:

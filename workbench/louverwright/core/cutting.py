@@ -214,9 +214,9 @@ def _nothing_left(trim: Trim) -> LayoutError:
 
 
 def _that_count(stick: Stick, singles: list[Trim]) -> list[Trim]:
-    """The saw cuts less those of notches that another one takes whole: a foot under which all is relieved over a ridge cap."""
+    """The saw cuts less those that a notch of one plane takes whole: a foot under which all is relieved over a ridge cap."""
     kept = singles
-    for trim in [trim for trim in singles if trim.kind == NOTCH]:
+    for trim in singles:
         others = [each for each in kept if each is not trim]
         if any(each.kind == NOTCH for each in others) and not _bites((_sawn(stick, others),), trim.planes[0]):
             kept = others

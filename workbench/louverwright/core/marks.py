@@ -19,8 +19,9 @@ from .kinds import BY_ID, KINDS
 from .solid import END_A, END_B, FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE
 from .stock import Stock
 
-#: Corners of two boards that differ by less than this (mm) are alike: far below any saw, above float noise.
-ALIKE = 1e-3
+#: Corners of two boards that differ by less than this (mm) are alike: far below any saw, above float noise, and so little that
+#: one that stands for the other leaves neither a gap nor shared wood (1 mm³) in its place.
+ALIKE = 1e-4
 
 
 @dataclass(frozen=True)

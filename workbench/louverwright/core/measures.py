@@ -10,12 +10,16 @@ from dataclasses import dataclass, replace
 
 from .assembly import BORE, CORNER_CUT, CROSSCUT, DADO, NOTCH, RIP, SHAPED_EDGE, Board, Cut, Part
 from .geometry import Bore, Placement, Plane, dot
-from .marks import ALIKE, turns
+from .marks import turns
 from .saw import ARRISES, SQUARE, edge_of, end_of, end_spans, setting
 from .solid import FAR_EDGE, HIDDEN_FACE, MARKED_FACE, REFERENCE_EDGE, box, common, extents
 from .stock import Stock
 
 LENGTH, ANGLE, TEXT = "length", "angle", "text"
+#: Lengths that differ by less than this (mm) are told apart by no saw and no rule.
+SAME_LENGTH = 1e-3
+#: A plane that leans less than this along an axis (sine) does not cross it within the board.
+ALONG = 1e-3
 #: Kinds of measure that belong to no cut.
 BLANK, ARRIS, STOCK = "blank", "arris", "stock"
 
@@ -34,7 +38,7 @@ class Measure:
         """True where no saw and no rule tells the two apart."""
         if isinstance(self.value, str) or isinstance(other.value, str):
             return self.value == other.value
-        return abs(self.value - other.value) < (ALIKE if self.unit == LENGTH else SQUARE)
+        return abs(self.value - other.value) < (SAME_LENGTH if self.unit == LENGTH else SQUARE)
 
 
 @dataclass(frozen=True)
@@ -123,7 +127,7 @@ def _of_saw(cut: Cut, across: str) -> Iterator[_Row]:
 
 def _of_rip(plane: Plane, board: Board) -> Iterator[_Row]:
     """Where a rip meets the faces at end A, from the reference edge, if it does so within the blank."""
-    if abs(plane.normal[1]) < ALIKE:
+    if abs(plane.normal[1]) < ALONG:
         return
     for face, z in ((MARKED_FACE, board.thickness), (HIDDEN_FACE, 0.0)):
         y = (plane.offset - plane.normal[2] * z) / plane.normal[1]
@@ -153,7 +157,7 @@ def _of_dado(cut: Cut, board: Board) -> Iterator[_Row]:
     """As the paper has it: the lean from square, width square to it, lower wall on both edges, depth."""
     floor = _floor(cut)
     walls = [plane for plane in cut.planes if plane is not floor]
-    if any(abs(wall.normal[0]) < ALIKE for wall in walls):
+    if any(abs(wall.normal[0]) < ALONG for wall in walls):
         yield from _of_joint(cut, board)
         return
     for edge, y in ((REFERENCE_EDGE, 0.0), (FAR_EDGE, board.width)):
