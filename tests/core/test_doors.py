@@ -1,8 +1,8 @@
 """Reads the source: imports go through the doors between the rooms only, and the house is kept in order.
 
 The doors, one way: core <- report <- exchange, core <- features <- exchange,
-core, report, features, exchange <- view <- panels <- commands <- InitGui. Two modules stand in no room:
-`places`, which finds and reads shipped data files, and `__main__`.
+core, report, features, exchange <- view <- panels <- commands <- InitGui. Three modules stand in no room:
+`folders`, which says where the add-on's folders lie, `places`, which reads shipped and users' files, and `__main__`.
 """
 
 from __future__ import annotations
@@ -28,21 +28,22 @@ DATA = {"core", "report", "features", "exchange"}
 # What each room may import besides itself and the package's own name. Everything under workbench has a row.
 DOORS: dict[str, set[str]] = {
     PACKAGE: set(),
-    "places": {"core"},
+    "folders": set(),
+    "places": {"core", "folders"},
     "core": set(),
     "report": {"core"},
     "features": {"core", "places"},
-    "exchange": {"core", "report", "features", "places"},
-    "view": {*DATA, "places"},
+    "exchange": {"core", "report", "features", "folders", "places"},
+    "view": {*DATA, "folders", "places"},
     "panels": {*DATA, "places", "view"},
-    "commands": {*DATA, "places", "view", "panels"},
+    "commands": {*DATA, "folders", "places", "view", "panels"},
     "__main__": {"core", "report", "exchange", "places"},
     "Init": {*DATA, "places"},
-    "InitGui": {*DATA, "places", "view", "panels", "commands"},
+    "InitGui": {*DATA, "folders", "places", "view", "panels", "commands"},
 }
 ROOMS = {*DATA, "view", "panels", "commands"}
 # Rooms that run in any Python, with what they may import besides the standard library.
-PURE: dict[str, set[str]] = {PACKAGE: set(), "places": set(), "__main__": set(),
+PURE: dict[str, set[str]] = {PACKAGE: set(), "folders": set(), "places": set(), "__main__": set(),
                              "core": {"numpy"}, "report": {"numpy"}}
 WITHOUT_GUI = {"features", "exchange", "Init"}
 BINDINGS = {"PySide2", "PySide6", "shiboken2", "shiboken6", "PyQt5", "PyQt6"}
