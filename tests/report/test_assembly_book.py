@@ -112,6 +112,7 @@ def test_a_roof_stage_that_nothing_of_its_own_can_hold_is_screwed_from_inside() 
     for job in (job_of("horse-barn-flared"), job_from_values(NARROW)):
         text = text_of(assembly_book(job))
         assert INSIDE in text and LOOSE not in text and "Look at R" not in text
+        assert "From inside: reach up through the opening from the barn" in text
         told = [text.index(title) for title in ("4 · Louver stage", "5 · Roof stage on top", INSIDE, "6 · Soffit, at the")]
         assert told == sorted(told)
 

@@ -7,6 +7,7 @@ import math
 from collections.abc import Iterator, Mapping
 
 from ..core.fastening import Fastened
+from ..core.fixings import FROM_INSIDE
 from ..core.flashing import APRON, BACK_PAN, COUNTER, SADDLE, SIDE_PAN, STEP, Flashing, flashings
 from ..core.kinds import BASE, LOUVER, ROOF, STAGES
 from ..core.roof_opening import outline
@@ -188,5 +189,8 @@ def _held(job: Job, joints: list[Fastened]) -> Iterator[Block]:
     else:
         yield Para("As drawn, nothing holds this stage: no screw of it can be driven. Settle how it is held before it is "
                    "lifted, and never let it stand loose.", "caution")
+    if any(each.row is FROM_INSIDE for each in joints):
+        yield Para("From inside: reach up through the opening from the barn, on a scaffold or a ladder that is tied, never "
+                   "standing on the vent's frame or on a ceiling that is not a floor.", "caution")
     for text in lost_words(job, joints):
         yield Para(f"Look at {text}", "caution")
