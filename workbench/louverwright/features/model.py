@@ -23,6 +23,7 @@ from ..core.stock import StockList, StockListError
 from ..places import stock_list
 from .migrations import NewerDocument, refuse_newer
 from .properties import values_of
+from .unswept import unswept
 
 #: Part of every key: to be raised when shapes come to be made otherwise from the same boards.
 SHAPE_FORMAT = 2
@@ -97,7 +98,8 @@ def _answer(asked: _Asked) -> Spec | SpecError:
     values = dict(asked.values)
     try:
         make_spec(values, asked.stock)
-        return checked_spec({**values, **WORDS}, asked.stock, dict(asked.wishes))
+        with unswept():
+            return checked_spec({**values, **WORDS}, asked.stock, dict(asked.wishes))
     except SpecError as refusal:
         return refusal
 

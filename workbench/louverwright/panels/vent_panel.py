@@ -3,9 +3,7 @@
 
 from __future__ import annotations
 
-import gc
-from collections.abc import Callable, Iterator, Mapping
-from contextlib import contextmanager
+from collections.abc import Callable, Mapping
 from typing import Any
 
 import FreeCAD
@@ -18,6 +16,7 @@ from ..core.survey import Survey
 from ..features.generations import as_number
 from ..features.language import tr, translated
 from ..features.seat import READ, Seat
+from ..features.unswept import unswept
 from ..view.in_view import Picture
 from .closing import EndsWith
 from .draft import NO_PICTURE, Draft, Outcome
@@ -271,18 +270,6 @@ class VentPanel:
         self.picture.close()
         FreeCADGui.Control.closeDialog()
         self.closed(taken)
-
-
-@contextmanager
-def unswept() -> Iterator[None]:
-    """Python's search for garbage rests for so long: a picture makes none that needs one, and a hand waits for it."""
-    swept = gc.isenabled()
-    gc.disable()
-    try:
-        yield
-    finally:
-        if swept:
-            gc.enable()
 
 
 def groups() -> dict[str, tuple[str, ...]]:
