@@ -5,20 +5,12 @@ from __future__ import annotations
 
 import gc
 
-import FreeCAD
 import pytest
 
 from louverwright.core.spec import SpecError
 from louverwright.features.model import spec_of
 from louverwright.features.unswept import unswept
 from louverwright.features.vent import make_vent
-
-
-@pytest.fixture
-def document():
-    made = FreeCAD.newDocument("Barn")
-    yield made
-    FreeCAD.closeDocument(made.Name)
 
 
 def test_the_search_rests_and_is_taken_up_again() -> None:
