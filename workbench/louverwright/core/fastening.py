@@ -154,8 +154,8 @@ def fastening(assembly: Assembly, sold: tuple[float, ...], driver: float) -> tup
 
 def _held_on_top(plan: Sequence[Fastened], all_seams: Iterable[Seam], board: _Board) -> Iterator[Fastened]:
     """The plan, with screws from inside the vent on each side where nothing else holds the roof stage."""
-    on_top = [each for each in plan if _stages(each.joint, board) == {LOUVER, ROOF}]
-    held = {_side(each.joint, board) for each in on_top if each.driven}
+    on_top = {each.joint for each in plan if _stages(each.joint, board) == {LOUVER, ROOF}}
+    held = {_side(each.joint, board) for each in plan if each.joint in on_top and each.driven}
     inside = {}
     for seam in all_seams:
         pieces = [board.by_id[name].piece for name in (seam.joint.first, seam.joint.second)]
@@ -164,7 +164,7 @@ def _held_on_top(plan: Sequence[Fastened], all_seams: Iterable[Seam], board: _Bo
             inside[seam.joint] = _fastened(seam, board, FROM_INSIDE)
     now = {_side(joint, board) for joint, each in inside.items() if each.driven}
     for each in plan:
-        if each in on_top and not each.held and _side(each.joint, board) in now:
+        if each.joint in on_top and not each.held and _side(each.joint, board) in now:
             yield replace(each, row=HELD_FROM_INSIDE, wanted=0, blocked="")
         else:
             yield inside.get(each.joint, each)
