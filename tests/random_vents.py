@@ -5,12 +5,12 @@
 Draws values as ``tests/core/test_checks.py`` does, and prints how many were refused and built, every fault with the
 values that made it, and what was built of each form.  Of each vent that is accepted it proves that it is laid out with
 every joint and no contact without a rule, that no two pieces share more than 1 mm³, that every piece is closed, and the rules
-of fit by ``core/proof.py``: blanks within their stock, notches, wood between dados.
+of fit by ``core/proof.py``: blanks within their stock, notches, dados' width and the wood between them, no idle saw cut.
 
 With ``--kernel N`` FreeCAD (its own Python: /usr/bin/python3) makes every vent's solids and judges them sound or not, and of
-every Nth vent cuts all near pairs with each other, makes every solid again from cuts.json alone, and measures every saw
-cut's angles on the solids.  ``--shortest`` lets what the time allows be enough.  Ends with 1 where a fault was found or too
-few were built.
+every Nth vent cuts all near pairs with each other, makes every solid again from cuts.json alone, measures every saw cut's
+angles on the solids, and looks for stages and pieces that nothing holds.  ``--shortest`` lets what the time allows be enough.
+Ends with 1 where a fault was found or too few were built.
 """
 
 from __future__ import annotations

@@ -13,7 +13,7 @@ from hypothesis import event, given, settings
 from hypothesis import strategies as st
 from making import ROOT, spec_of, vent
 
-from louverwright.core.assembly import Assembly, board_shell, board_solid, board_volume_and_centre
+from louverwright.core.assembly import Assembly, Joint, board_shell, board_solid, board_volume_and_centre
 from louverwright.core.checks import check, checked_spec
 from louverwright.core.figures import figures
 from louverwright.core.geometry import Plane, Vec, dot
@@ -521,6 +521,20 @@ def test_a_spec_that_is_accepted_builds(case: tuple[str, dict[str, Any]]) -> Non
 @lru_cache(maxsize=1)
 def _plain_spec() -> Spec:
     return spec_of()
+
+
+def test_assemblies_are_equal_by_parts_and_joints_and_find_joints_only_when_asked() -> None:
+    whole = layout(checked_spec({}, LISTS["us"]))
+    found: list[str] = []
+
+    def find() -> tuple[Joint, ...]:
+        found.append("asked")
+        return whole.joints
+
+    late = Assembly(whole.parts, find)
+    assert hash(late) == hash(Assembly(whole.parts, ())) and late.part_of(whole.pieces[0].id) and found == []
+    assert late == Assembly(whole.parts, whole.joints) != Assembly(whole.parts, whole.joints[1:])
+    assert late.joints is late.joints and found == ["asked"]
 
 
 def test_a_fault_would_be_found() -> None:

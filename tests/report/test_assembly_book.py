@@ -22,6 +22,7 @@ from louverwright.core.flashing import APRON, BACK_PAN, SADDLE, SIDE_PAN, STEP, 
 from louverwright.core.geometry import dot, length, newell
 from louverwright.core.mast import mast_bores
 from louverwright.core.sealing import beads
+from louverwright.core.solid import HIDDEN_FACE
 from louverwright.core.steps import RULES, order_of, steps
 from louverwright.exchange.papers import job_from_values
 from louverwright.report import assembly_book as book_module
@@ -115,6 +116,8 @@ def test_a_roof_stage_that_nothing_of_its_own_can_hold_is_screwed_from_inside() 
         assert "From inside: reach up through the opening from the barn" in text
         told = [text.index(title) for title in ("4 · Louver stage", "5 · Roof stage on top", INSIDE, "6 · Soffit, at the")]
         assert told == sorted(told)
+        screws = [driven for each in fastening_of(job.spec, job.assembly) if each.row is FROM_INSIDE for driven in each.driven]
+        assert len(screws) > 12 and all(driven.face == HIDDEN_FACE and driven.way[2] > 0.5 for driven in screws)
 
 
 def test_a_stage_that_no_driver_reaches_keeps_its_step_and_says_so(monkeypatch: pytest.MonkeyPatch) -> None:
