@@ -397,7 +397,7 @@ def faults(spec: Spec) -> list[str]:
     for part in assembly.parts:
         if board_volume_and_centre(part.board)[0] <= 0.0:
             found.append(f"{part.mark} has no volume")
-        if any(len(faces) != 2 for faces in board_shell(part.board).edges().values()):
+        if any(len(faces) != 2 for faces in board_shell(part.board).edges.values()):
             found.append(f"{part.mark} is not closed")
     out = figures(spec)
     positive = ("louver_area", "throat_area", "roof_opening_area", "slat_gap", "base_weight", "louver_weight",

@@ -139,7 +139,7 @@ def test_shafts_are_as_high_everywhere(roof, board) -> None:
         assert min(abs(depth_under(roof, p) - 180.0), abs(depth_under(roof, p) + ABOVE)) < 1e-6
     for solid in found:
         shell = shell_of(solid)
-        assert all(len(faces) == 2 for faces in shell.edges().values())    # closed
+        assert all(len(faces) == 2 for faces in shell.edges.values())    # closed
 
 
 def test_a_piece_astride_the_ridge_is_one_solid_of_eight_faces() -> None:

@@ -277,7 +277,7 @@ def test_a_saddle_is_a_v_for_what_straddles_it_and_one_plane_for_what_does_not()
 
 def assert_closed(shell: Shell, volume_of_cells: float) -> None:
     """Every edge has two faces that run along it in opposite ways, and the faces enclose the cells' volume."""
-    assert all(len(faces) == 2 for faces in shell.edges().values())
+    assert all(len(faces) == 2 for faces in shell.edges.values())
     runs = [edge for face in shell.faces for loop in face.loops for edge in pairwise((*loop, loop[0]))]
     assert len(set(runs)) == len(runs) and {(b, a) for a, b in runs} == set(runs)
     assert enclosed(shell) == pytest.approx(volume_of_cells, rel=1e-9, abs=1e-3)
@@ -304,7 +304,7 @@ def test_the_shell_of_any_cut_block_closes_on_its_volume(cut: list[Waste]) -> No
         solid = remove(solid, waste, "waste")
     assume(solid and all(volume((cell,)) > 1.0 for cell in solid))
     shell = shell_of(solid)
-    assert all(len(faces) % 2 == 0 for faces in shell.edges().values())    # four where two corners touch along an edge
+    assert all(len(faces) % 2 == 0 for faces in shell.edges.values())    # four where two corners touch along an edge
     assert enclosed(shell) == pytest.approx(volume(solid), rel=1e-6, abs=1.0)
 
 
@@ -316,7 +316,7 @@ def test_a_convex_shell_keeps_eulers_count(cut: Waste) -> None:
     assume(cell is not None and volume((cell,)) > 1.0)
     assert cell is not None
     shell = shell_of((cell,))
-    assert len(shell.points) - len(shell.edges()) + len(shell.faces) == 2
+    assert len(shell.points) - len(shell.edges) + len(shell.faces) == 2
     assert_closed(shell, volume((cell,)))
 
 

@@ -9,6 +9,7 @@ import shutil
 import subprocess
 import sys
 from pathlib import Path
+from types import SimpleNamespace
 
 import FreeCAD
 import pytest
@@ -17,6 +18,7 @@ sys.path.append(str(Path(__file__).resolve().parent.parent / "core"))
 from making import job_of
 
 from louverwright.core.apart import shifts
+from louverwright.core.assembly import board_solid
 from louverwright.core.geometry import cross, unit
 from louverwright.exchange.drawings import write_drawings
 from louverwright.exchange.shop_pages import PICTURE, PIXELS, SHEET, symbol_of
@@ -27,7 +29,7 @@ from louverwright.report.hidden_lines import visible_edges
 from louverwright.report.shop_drawings import shop_drawings, shop_sheets
 from louverwright.report.strokes import Stroke, primitives
 from louverwright.report.vent_views import pieces_of
-from louverwright.report.views import View
+from louverwright.report.views import View, edges_seen
 
 #: Points are asked for at so much along the lines (mm), and further from lines' ends than NEAR.
 STEP, NEAR = 25.0, 0.5
@@ -109,6 +111,24 @@ def test_the_kernel_sees_the_same_lines(stage: str) -> None:
     assert len(ours) > 200 < len(theirs)
     assert max(ours) < 0.02, max(ours)
     assert max(theirs) < 0.02, max(theirs)
+
+
+@pytest.mark.parametrize("eye", [(0.0, 0.0, 1.0), (0.0, -1.0, 0.0), (1.0, 0.0, 0.0), (0.6, -0.5, 0.62)], ids=str)
+@pytest.mark.parametrize("name", ["hay-barn-28ft", "octagon-dairy", "cart-shed-gable"])
+def test_the_kernel_sees_the_same_edges_of_every_board(name: str, eye: tuple[float, float, float]) -> None:
+    """A part's drawing: what is seen and what is dashed, each way round; the kernel's hidden lines are all, ours those that
+    lie behind no visible one."""
+    import TechDraw
+
+    view, dashed = kernel_view(unit(eye)), 0
+    for part in job_of(name).assembly.parts:
+        kinds = TechDraw.projectEx(solid(SimpleNamespace(cells=board_solid(part.board))), FreeCAD.Vector(*view.eye))
+        seen, behind = (stretches([edge for kind in chosen for edge in kind.Edges]) for chosen in (kinds[:5], kinds[5:]))
+        visible, hidden = edges_seen(part.board, view)
+        dashed += len(hidden)
+        for mine, theirs in ((visible, seen), (seen, visible), (hidden, behind), (behind, hidden + visible)):
+            assert max((away(p, theirs) for p in along(mine)), default=0.0) < 0.02, part.mark
+    assert dashed > 5
 
 
 # ---- on paper

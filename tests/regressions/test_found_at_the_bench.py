@@ -77,8 +77,8 @@ def test_a_bevelled_notch_can_be_sawn_from_line_to_line(name: str) -> None:
     """Lines on both faces (or where the two backings meet), each point on a wall; every wall with its bevel and its lean."""
     job, seen = job_of(name), 0
     for part in job.assembly.parts:
-        for cut, far in far_lines(part).items():
-            near = marked_lines(part)[cut]
+        for cut, far in far_lines(part.board).items():
+            near = marked_lines(part.board)[cut]
             upper, lower = ({round(p[2], 3) for line in lines for _, p in line} for lines in (near, far))
             assert len(upper) == len(lower) == 1 and upper != lower, (part.mark, upper, lower)
             for plane in cut.planes:
@@ -112,7 +112,7 @@ def test_a_flared_rafters_top_is_sawn_before_its_ends_are_marked() -> None:
         assert SHAPED_EDGE in kinds[:first] and SHAPED_EDGE not in kinds[first:], part.mark
         solid = part.board.after(first)
         for cut in (cut for cut in part.board.cuts if cut.kind == CORNER_CUT):
-            for _, p in marked_lines(part)[cut][0]:
+            for _, p in marked_lines(part.board)[cut][0]:
                 assert any(all(facet.plane.height(p) < 1e-6 for facet in cell) for cell in solid), (part.mark, cut.name, p)
 
 
@@ -246,7 +246,7 @@ def test_a_notch_that_another_takes_whole_is_not_cut() -> None:
              and not [cut for cut in part.board.cuts if cut.name == "foot to the roof"]]
     assert taken and all("relief over the ridge cap" in [cut.name for cut in part.board.cuts] for part in taken)
     for part in job.assembly.parts:
-        assert all(lines and all(lines) for lines in marked_lines(part).values()), part.mark
+        assert all(lines and all(lines) for lines in marked_lines(part.board).values()), part.mark
 
 
 @pytest.mark.parametrize("roof_form", ["hip", "gable"])

@@ -45,6 +45,14 @@ class Cut:
     bore: Bore | None = None
     partner: str = ""
 
+    def __hash__(self) -> int:
+        return self._hash
+
+    @cached_property
+    def _hash(self) -> int:
+        """Worked out once, as a board's."""
+        return hash((self.kind, self.name, self.planes, self.bore, self.partner))
+
 
 @dataclass(frozen=True)
 class Board:
@@ -75,17 +83,28 @@ class Board:
 
     def after(self, count: int) -> Solid:
         """The cells of the board when so many of its cuts are made; bores are not part of it."""
-        solid: Solid = (box((0.0, 0.0, 0.0), self.size),)
-        for cut in self.cuts[:count]:
-            if cut.planes:
-                solid = remove(solid, cut.planes, cut.name)
-        return solid
+        return board_solid(self) if count >= len(self.cuts) else _unfinished(self, count)
 
 
 @lru_cache(maxsize=1024)
 def board_solid(board: Board) -> Solid:
     """The finished board's cells, bores apart."""
-    return board.after(len(board.cuts))
+    return _sawn((box((0.0, 0.0, 0.0), board.size),), board.cuts)
+
+
+@lru_cache(maxsize=4096)
+def _unfinished(board: Board, count: int) -> Solid:
+    """The board when not all of its cuts are made, each state from the one before it."""
+    if not count:
+        return (box((0.0, 0.0, 0.0), board.size),)
+    return _sawn(_unfinished(board, count - 1), board.cuts[count - 1:count])
+
+
+def _sawn(solid: Solid, cuts: tuple[Cut, ...]) -> Solid:
+    for cut in cuts:
+        if cut.planes:
+            solid = remove(solid, cut.planes, cut.name)
+    return solid
 
 
 @lru_cache(maxsize=1024)

@@ -10,7 +10,9 @@ from __future__ import annotations
 import math
 from bisect import bisect_left, bisect_right
 from collections import Counter
+from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import cached_property
 from itertools import pairwise, product
 
 from .geometry import Plane, Vec, cross, dot, length, newell, scale, sub, unit
@@ -48,7 +50,8 @@ class Shell:
         """The corners of a face's outline."""
         return tuple(self.points[i] for i in face.loops[0])
 
-    def edges(self) -> dict[Edge, tuple[int, ...]]:
+    @cached_property
+    def edges(self) -> Mapping[Edge, tuple[int, ...]]:
         """Each edge (lower corner number first) with the numbers of the faces that meet in it."""
         found: dict[Edge, list[int]] = {}
         for number, face in enumerate(self.faces):

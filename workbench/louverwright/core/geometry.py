@@ -157,6 +157,11 @@ class Placement(NamedTuple):
             self.local_point(bore.start), self.local_direction(bore.direction), bore.length, bore.diameter
         )
 
+    def local_frame(self, other: Placement) -> Placement:
+        """A frame that stands in the frame around, in the board's own coordinates."""
+        return Placement(self.local_point(other.origin), self.local_direction(other.x), self.local_direction(other.y),
+                         self.local_direction(other.z))
+
     def rounded(self) -> Placement:
         """The placement as near as floats of other sides of the vent can be told apart."""
         return Placement(rounded(self.origin), rounded(self.x, DIRECTION_DECIMALS), rounded(self.y, DIRECTION_DECIMALS),

@@ -8,8 +8,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 
-from .assembly import GLUED, Assembly, Part, Piece, board_solid
-from .geometry import Vec, dot, length, newell
+from .assembly import GLUED, Assembly, Board, Part, board_solid
+from .geometry import IDENTITY, Placement, Vec, dot, length, newell
 from .joints import GAP_ERROR, LEAST_CONTACT, shared_polygon
 from .solid import Facet
 
@@ -49,7 +49,8 @@ def glued_faces(assembly: Assembly) -> Mapping[str, tuple[GluedFace, ...]]:
     mates: dict[str, dict[str, dict[tuple[str, str], None]]] = defaultdict(lambda: defaultdict(dict))
     for joint in (joint for joint in assembly.joints if joint.kind == GLUED):
         first, second = (assembly.part_of(each) for each in (joint.first, joint.second))
-        for mine, theirs, area in _contacts(first, pieces[joint.first], second, pieces[joint.second]):
+        at, there = (pieces[each].placement for each in (joint.first, joint.second))
+        for mine, theirs, area in _contacts(first.board, second.board, at.local_frame(there).rounded()):
             for part, piece, face, other, mate in ((first, joint.first, mine, second, theirs),
                                                    (second, joint.second, theirs, first, mine)):
                 touched[part.mark][face][piece] += area
@@ -67,11 +68,13 @@ def _face(part: Part, name: str, area: float, mates: tuple[tuple[str, str], ...]
     return GluedFace(name, partners, area > WHOLE * all_of_it, mates)
 
 
-def _contacts(a: Part, at_a: Piece, b: Part, at_b: Piece) -> list[tuple[str, str, float]]:
-    """Names of the two faces and the area (mm²) of each contact of two pieces; traces of one are left out."""
-    theirs = _patches(b, at_b)
+@lru_cache(maxsize=1 << 12)
+def _contacts(a: Board, b: Board, there: Placement) -> list[tuple[str, str, float]]:
+    """Names of the two faces and the area (mm²) of each contact of a board with one that stands at ``there`` in its own frame;
+    traces of one are left out.  Remembered: most joints of a vent are the same joint on another side."""
+    theirs = _patches(b, there)
     found: dict[tuple[str, str], float] = defaultdict(float)
-    for mine in _patches(a, at_a):
+    for mine in _patches(a, IDENTITY):
         for other in theirs:
             if dot(mine.normal, other.normal) < OPPOSITE - 1.0 and abs(mine.offset + other.offset) < GAP_ERROR:
                 shared = shared_polygon(mine.corners, other.corners, mine.normal)
@@ -79,12 +82,11 @@ def _contacts(a: Part, at_a: Piece, b: Part, at_b: Piece) -> list[tuple[str, str
     return [(*names, area) for names, area in found.items() if area > LEAST_CONTACT]
 
 
-@lru_cache(maxsize=512)
-def _patches(part: Part, piece: Piece) -> tuple[_Patch, ...]:
-    return tuple(_patch(facet, piece) for cell in board_solid(part.board) for facet in cell)
+def _patches(board: Board, place: Placement) -> list[_Patch]:
+    return [_patch(facet, place) for cell in board_solid(board) for facet in cell]
 
 
-def _patch(facet: Facet, piece: Piece) -> _Patch:
-    normal = piece.placement.direction(facet.plane.normal)
-    corners = tuple(piece.placement.point(p) for p in facet.points)
+def _patch(facet: Facet, place: Placement) -> _Patch:
+    normal = place.direction(facet.plane.normal)
+    corners = tuple(map(place.point, facet.points))
     return _Patch(facet.name, normal, dot(normal, corners[0]), corners)

@@ -261,9 +261,7 @@ def join(a: Stands, b: Stands, gap: float) -> bool:
 
 @lru_cache(maxsize=1 << 14)
 def _join_at(a: Board, place: Placement, b: Board, other: Placement, gap: float) -> bool:
-    there = Placement(place.local_point(other.origin), place.local_direction(other.x), place.local_direction(other.y),
-                      place.local_direction(other.z))
-    return _join(a, b, there.rounded(), gap)
+    return _join(a, b, place.local_frame(other).rounded(), gap)
 
 
 @lru_cache(maxsize=1 << 15)

@@ -12,7 +12,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 
-from .assembly import Board, Part, Piece, board_shell, board_volume_and_centre
+from .assembly import Assembly, Board, Part, Piece, board_shell, board_volume_and_centre
 from .cutting import Member
 from .geometry import IDENTITY, Placement, Vec, add, dot, scale, sub
 from .kinds import BY_ID, KINDS
@@ -191,12 +191,13 @@ def _part(pieces: _Class, letter: str, hand: str, stock: Stock | None) -> Part:
 
 
 @lru_cache(maxsize=16)
-def same_pieces(parts: tuple[Part, ...]) -> dict[str, tuple[str, ...]]:
+def same_pieces(assembly: Assembly) -> dict[str, tuple[str, ...]]:
     """For each mark the marks of other kinds that are the same piece: same stock, blank, cuts and hand.
 
     Marks follow kinds, which stand for places; the saw knows only pieces.
     """
     found: dict[str, tuple[str, ...]] = {}
+    parts = assembly.parts
     for part in parts:
         others = tuple(other.mark for other in parts if other is not part and other.stock == part.stock
                        and turn_between(part.board, other.board) is not None)

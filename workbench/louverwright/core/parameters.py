@@ -401,9 +401,12 @@ CONDITIONS: Mapping[str, Condition] = {
 }
 
 
+#: The stock parameter that each of the rows of what was measured is about.
+_STOCK_OF: Mapping[str, str] = {row.name: stock.name for stock in _STOCK_ROWS for row in _measured(stock)}
+
+
 def applies(name: str, values: Mapping[str, Any]) -> bool:
     """Whether a parameter has any use beside the other values (mm, degrees; by name).  Raises KeyError for no parameter."""
     row = BY_NAME[name]
-    stock = next((each.name for each in _STOCK_ROWS if row.group == MEASURED and row in _measured(each)), name)
-    condition = CONDITIONS.get(stock)
+    condition = CONDITIONS.get(_STOCK_OF.get(row.name, row.name))
     return condition is None or condition.holds(values)

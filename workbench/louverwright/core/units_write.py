@@ -12,6 +12,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 from typing import Literal
 
 INCH = Fraction(127, 5)
@@ -97,6 +98,7 @@ def rounded(mm: float, style: LengthStyle) -> float:
     return float(_steps(_finite(mm, "length"), style.step_mm) * style.step_mm)
 
 
+@lru_cache(maxsize=4096)
 def format_length(mm: float, style: LengthStyle, with_unit: bool = True) -> str:
     """A length in mm as text: `1250.5 mm`, `63 1/2"`, `5'-3 1/2"`.
 
@@ -122,6 +124,7 @@ def format_size(values: Sequence[float], style: LengthStyle) -> str:
     return " × ".join(format_length(value, style, with_unit=False) for value in values) + " mm"
 
 
+@lru_cache(maxsize=4096)
 def format_angle(deg: float, decimals: int = 1) -> str:
     """An angle in degrees as text with so many decimals, half up: `33.7°`, `45.0°`, never `-0.0°`."""
     return _decimals(_finite(deg, "angle"), decimals) + "°"

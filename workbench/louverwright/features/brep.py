@@ -24,7 +24,7 @@ _FLAGS = {"Ve": "0101101", "Ed": "0101000", "Wi": "0101100", "Fa": "0111000", "S
 
 def brep_text(shell: Shell) -> str | None:
     """The solid inside a shell (mm); None for one with an edge in which not just two faces meet."""
-    edges = shell.edges()
+    edges = shell.edges
     if any(len(faces) != 2 for faces in edges.values()):
         return None
     off = _tolerances(shell)

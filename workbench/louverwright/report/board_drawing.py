@@ -15,9 +15,9 @@ from .drawing import Arrow, Circle, Dim, Drawing, Item, Label, Line
 from .job import Writer
 from .joint_words import tick_positions
 from .lettered import marked_points
-from .lettering import Box, Taken, lettered
+from .lettering import Taken, lettered
 from .seat_words import SlatEnd
-from .strokes import POINT_MM, extent, fitted, text_width
+from .strokes import POINT_MM, Box, extent, fitted, text_width
 from .views import ON_EDGE, ON_END, ON_FACE, Segment, View, edges_seen
 
 #: Room for the view on the marked face, and for the enlarged view on the end (mm on paper).
@@ -38,7 +38,7 @@ def board_drawing(part: Part, name: str, write: Writer, marks: tuple[SlatEnd, ..
     edge_y = -(BETWEEN + _band(part, write, REFERENCE_EDGE) + 5.0 * len(_below(part)) + board.thickness * scale)
     end_scale = min(ROOM_END / max(board.width, board.thickness), 1.0)
     end_x = board.length * scale + 14.0
-    points = [(letter, (p[0] * scale, p[1] * scale)) for letter, p in marked_points(part)]
+    points = [(letter, (p[0] * scale, p[1] * scale)) for letter, p in marked_points(board)]
     items = [
         *_view(part, ON_FACE, scale, (0.0, 0.0)), *_view(part, ON_EDGE, scale, (0.0, edge_y)),
         *_view(part, ON_END, end_scale, (end_x, 0.0)),

@@ -38,7 +38,7 @@ def _body(name: str, solid: Solid, shell: Shell, place: Placement) -> Body:
     cells = tuple(tuple(_facet(facet, place) for facet in cell) for cell in solid)
     normals = [place.direction(face.plane.normal) for face in shell.faces]
     points = [place.point(p) for p in shell.points]
-    edges = tuple(Edge(points[a], points[b], tuple(normals[i] for i in faces)) for (a, b), faces in shell.edges().items())
+    edges = tuple(Edge(points[a], points[b], tuple(normals[i] for i in faces)) for (a, b), faces in shell.edges.items())
     return Body(name, cells, edges)
 
 

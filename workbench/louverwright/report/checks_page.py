@@ -3,7 +3,6 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any
@@ -19,6 +18,7 @@ from ..core.movement import SEASON, THICKNESS, Movement, movements
 from ..core.rain import STEEPEST, end_grain_up, reach_beyond, sheds, sight_lines, steepest_shut
 from .document import report_of, title_block
 from .job import Job
+from .json_text import json_text
 from .page import Block, Column, Heading, Para, Report, Table
 from .place_words import side_name
 
@@ -255,4 +255,4 @@ def checks_record(job: Job) -> dict[str, Any]:
 
 def to_checks_json(job: Job) -> str:
     """The whole file as text."""
-    return json.dumps(checks_record(job), ensure_ascii=False, indent=1, allow_nan=False) + "\n"
+    return json_text(checks_record(job))

@@ -6,7 +6,6 @@ The JSON is documented by ``resources/compare.schema.json``.
 
 from __future__ import annotations
 
-import json
 from collections.abc import Iterator
 from typing import Any
 
@@ -25,6 +24,7 @@ from .compare_words import (
     wood_text,
 )
 from .job import Job, plain, wish_record
+from .json_text import json_text
 from .page import Block, Cell, Column, Heading, Para, Report, Table, Together
 
 FORMAT, FORMAT_VERSION = "louverwright-comparison", 1
@@ -143,7 +143,7 @@ def screen_lines(pair: Pair) -> tuple[str, ...]:
 
 def to_compare_json(pair: Pair) -> str:
     """The whole file as text."""
-    return json.dumps(comparison_record(pair), ensure_ascii=False, indent=1) + "\n"
+    return json_text(comparison_record(pair))
 
 
 def comparison_record(pair: Pair) -> dict[str, Any]:

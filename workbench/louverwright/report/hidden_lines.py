@@ -14,16 +14,12 @@ from dataclasses import dataclass
 from ..core.geometry import Vec, dot
 from ..core.solid import Cell
 from .drawing import Point
-from .views import Segment, View
+from .views import END_ON, Segment, Stretch, View
 
 #: How far inside a shadow a point must lie to be hidden by it (mm): pieces that touch do not hide each other's edges.
 INSIDE = 1e-2
-#: Faces that lie along the sight by less than this (sine) are seen end-on.
-END_ON = 1e-6
 #: Stretches shorter than this (mm) are not drawn.
 SHORTEST = 0.05
-
-Stretch = tuple[float, float]
 
 
 @dataclass(frozen=True)
@@ -54,11 +50,6 @@ class Shadow:
     planes: tuple[tuple[Vec, float], ...]
 
 
-def turn(p: Vec, view: View) -> Vec:
-    """A point or direction in the view's own axes."""
-    return (dot(p, view.right), dot(p, view.up), dot(p, view.eye))
-
-
 def visible_edges(bodies: Sequence[Body], view: View) -> list[tuple[str, Segment]]:
     """The stretches of edges that are seen, each with its piece's name, on paper at full size (mm); each line once."""
     shadows = sorted((shadow for body in bodies for cell in body.cells for shadow in [shadow_of(cell, view)] if shadow),
@@ -67,7 +58,7 @@ def visible_edges(bodies: Sequence[Body], view: View) -> list[tuple[str, Segment
     for body in bodies:
         for edge in body.edges:
             if any(dot(normal, view.eye) > END_ON for normal in edge.normals):
-                for segment in _seen(turn(edge.start, view), turn(edge.stop, view), shadows):
+                for segment in _seen(view.turned(edge.start), view.turned(edge.stop), shadows):
                     found.setdefault(_key(segment), (body.name, segment))
     return list(found.values())
 
@@ -79,15 +70,15 @@ def _key(segment: Segment) -> tuple[tuple[int, int], ...]:
 
 def shadow_of(cell: Cell, view: View) -> Shadow | None:
     """What a cell hides in a view; None for one that has no extent on paper."""
-    points = {turn(p, view) for facet in cell for p in facet.points}
+    points = {view.turned(p) for facet in cell for p in facet.points}
     outline = hull({(p[0], p[1]) for p in points})
     if len(outline) < 3:
         return None
     planes: list[tuple[Vec, float]] = []
     for facet in cell:
-        normal = turn(facet.plane.normal, view)
+        normal = view.turned(facet.plane.normal)
         if normal[2] > END_ON:
-            planes.append((normal, dot(normal, turn(facet.points[0], view))))
+            planes.append((normal, dot(normal, view.turned(facet.points[0]))))
     for (x, y), (a, b) in zip(outline, (*outline[1:], outline[0]), strict=True):
         long = ((a - x) ** 2 + (b - y) ** 2) ** 0.5
         out = ((b - y) / long, (x - a) / long, 0.0)
@@ -163,5 +154,5 @@ def _without(stretch: Stretch, covered: Stretch) -> list[Stretch]:
 
 def is_seen(p: Vec, view: View, shadows: Iterable[Shadow]) -> bool:
     """Whether nothing lies between a point (assembly frame) and the eye."""
-    q = turn(p, view)
+    q = view.turned(p)
     return all(any(dot(normal, q) - offset > -INSIDE for normal, offset in shadow.planes) for shadow in shadows)

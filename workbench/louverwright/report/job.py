@@ -6,7 +6,8 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Mapping
-from dataclasses import asdict, dataclass, is_dataclass
+from dataclasses import dataclass, fields, is_dataclass
+from functools import cached_property
 from typing import Any
 
 from ..core.assembly import Assembly, Part
@@ -30,19 +31,19 @@ class Job:
     revision: str
     version: str
 
-    @property
+    @cached_property
     def assembly(self) -> Assembly:
         return layout(self.spec)
 
-    @property
+    @cached_property
     def sizes(self) -> Sizes:
         return sizes(self.spec)
 
-    @property
+    @cached_property
     def figures(self) -> Mapping[str, Any]:
         return figures(self.spec)
 
-    @property
+    @cached_property
     def vents(self) -> int:
         """How many vents alike are made by this report."""
         return vents_alike(self.spec)
@@ -56,14 +57,14 @@ class Job:
         """What a count's column says behind its word where there are several vents: ', all 3 vents'."""
         return f", all {self.vents} vents" if self.vents > 1 else ""
 
-    @property
+    @cached_property
     def writer(self) -> Writer:
         """How this report writes numbers."""
         units = self.spec.paper_units
         step = self.spec.millimetre_step if units == "mm" else self.spec.inch_fraction
         return Writer(LengthStyle(units, step))
 
-    @property
+    @cached_property
     def fingerprint(self) -> str:
         return fingerprint(self.spec)
 
@@ -134,7 +135,7 @@ def _whole(text: str) -> str:
 def plain(value: Any) -> Any:
     """A parameter's value as JSON has it; stock as its record."""
     if is_dataclass(value) and not isinstance(value, type):
-        return {key: plain(each) for key, each in asdict(value).items()}
+        return {each.name: plain(getattr(value, each.name)) for each in fields(value)}
     if isinstance(value, (tuple, list)):
         return [plain(each) for each in value]
     return value

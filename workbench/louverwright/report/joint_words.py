@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from itertools import pairwise
 
 from ..core.assembly import BORE, DADO, GROOVE, HALF_LAP, NOTCH, SHAPED_EDGE, Board, Cut, Part
@@ -112,6 +113,7 @@ def _dados(housing: Housing, part: Part, write: Writer) -> JointRow:
 # ---- laps, grooves
 
 
+@lru_cache(maxsize=2048)
 def waste_box(cut: Cut, board: Board) -> tuple[Vec, Vec]:
     """Lowest and highest x, y, z of the wood that a cut of planes takes out of the blank (mm)."""
     waste = common(box((0.0, 0.0, 0.0), board.size), cut.planes)
@@ -145,14 +147,14 @@ def shaped_rows(part: Part, write: Writer) -> list[JointRow]:
 
 def _notch(cut: Cut, part: Part, write: Writer) -> JointRow:
     """Its walls with length, bevel and lean, and its points: where a wall is bevelled, on both faces."""
-    board, lettered = part.board, marked_lines(part)[cut]
-    near = notch_face(cut, board)
+    board = part.board
+    near, lettered = notch_face(cut, board), marked_lines(board)[cut]
     walls = _notch_walls(cut, lettered)
     if not bevelled(cut):
         text = ", ".join(_wall(cut, part, plane, a, b, write) for plane, a, b in walls)
         return JointRow(cut.name, part.called(near), f"walls square; {text}", line_text(lettered, write))
     place = [f"on the {part.called(near)}: {line_text(lettered, write)}"]
-    far = far_lines(part)[cut]
+    far = far_lines(board)[cut]
     seen = [plane for plane, _, _ in walls]
     walls += [wall for wall in _notch_walls(cut, far) if wall[0] not in seen]
     if far:

@@ -6,7 +6,6 @@ Documented by ``resources/cuts.schema.json``; a stranger can rebuild each solid 
 
 from __future__ import annotations
 
-import json
 from typing import Any
 
 from ..core.assembly import CORNER_CUT, CROSSCUT, RIP, Cut, Part
@@ -15,6 +14,7 @@ from ..core.row import positions
 from ..core.saw import ARRISES, edge_of, end_of, end_spans, setting
 from .document import title_block
 from .job import Job, plain, wish_record
+from .json_text import json_text
 from .part_sheet import PartSheet, left_out_sheets, nested, part_sheets
 
 FORMAT, FORMAT_VERSION = "louverwright-cuts", 1
@@ -22,7 +22,7 @@ FORMAT, FORMAT_VERSION = "louverwright-cuts", 1
 
 def to_json(job: Job) -> str:
     """The whole file as text."""
-    return json.dumps(cuts_record(job), ensure_ascii=False, indent=1) + "\n"
+    return json_text(cuts_record(job))
 
 
 def cuts_record(job: Job) -> dict[str, Any]:

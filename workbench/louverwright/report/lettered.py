@@ -4,7 +4,8 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
+from functools import lru_cache
 
 from ..core.assembly import CORNER_CUT, NOTCH, SHAPED_EDGE, Board, Cut, Part, board_shell
 from ..core.faces import Face, Shell, shell_of
@@ -52,7 +53,7 @@ def left_by(cut: Cut, board: Board, level: float) -> list[tuple[Vec, Vec]]:
     own = {i for i, face in enumerate(shell.faces) if face in _own(cut, shell)}
     name = MARKED_FACE if level > board.thickness - ON_LEVEL else HIDDEN_FACE if level < ON_LEVEL else ""
     other = {i for i, face in enumerate(shell.faces) if i not in own and name in ("", face.name)}
-    found = [(shell.points[a], shell.points[b]) for (a, b), faces in shell.edges().items()
+    found = [(shell.points[a], shell.points[b]) for (a, b), faces in shell.edges.items()
              if own & set(faces) and other & set(faces)]
     return [edge for edge in found if all(abs(p[2] - level) < ON_LEVEL for p in edge)]
 
@@ -76,15 +77,16 @@ def chain(edges: Iterable[tuple[Vec, Vec]]) -> list[list[Vec]]:
 Lettered = list[tuple[str, Vec]]
 
 
-def marked_lines(part: Part) -> dict[Cut, list[Lettered]]:
+@lru_cache(maxsize=512)
+def marked_lines(board: Board) -> Mapping[Cut, list[Lettered]]:
     """The lettered points of each corner cut and notch, line by line in the order of cutting; a point has one letter."""
     lines: dict[Cut, list[Lettered]] = {}
     known: Lettered = []
-    for cut in part.board.cuts:
+    for cut in board.cuts:
         if cut.kind == CORNER_CUT:
-            lines[cut] = [_lettered(corner_points(cut, part.board)[0], known)]
+            lines[cut] = [_lettered(corner_points(cut, board)[0], known)]
         elif cut.kind in (NOTCH, SHAPED_EDGE):
-            lines[cut] = [_lettered(line, known) for line in notch_lines(cut, part.board)]
+            lines[cut] = [_lettered(line, known) for line in notch_lines(cut, board)]
     return lines
 
 
@@ -93,18 +95,19 @@ def notch_lines(cut: Cut, board: Board) -> list[list[Vec]]:
     return chain(left_by(cut, board, board.thickness if notch_face(cut, board) == MARKED_FACE else 0.0))
 
 
-def far_lines(part: Part) -> dict[Cut, list[Lettered]]:
+@lru_cache(maxsize=512)
+def far_lines(board: Board) -> Mapping[Cut, list[Lettered]]:
     """The lettered points of each notch with a bevelled wall where its walls end: each line the same way as on the near face.
 
     Letters go on from those of ``marked_lines``.
     """
-    known = list({letter: (letter, p) for lines in marked_lines(part).values() for line in lines
+    known = list({letter: (letter, p) for lines in marked_lines(board).values() for line in lines
                   for letter, p in line}.values())
     found: dict[Cut, list[Lettered]] = {}
-    for cut in part.board.cuts:
+    for cut in board.cuts:
         if cut.kind in (NOTCH, SHAPED_EDGE) and bevelled(cut):
-            near = notch_lines(cut, part.board)
-            far = chain(left_by(cut, part.board, far_level(cut, part.board)))
+            near = notch_lines(cut, board)
+            far = chain(left_by(cut, board, far_level(cut, board)))
             found[cut] = [_lettered(_same_way(line, near), known) for line in far]
     return found
 
@@ -133,9 +136,9 @@ def _lettered(points: list[Vec], known: Lettered) -> Lettered:
     return found
 
 
-def marked_points(part: Part) -> Lettered:
-    """All lettered points of a part, each once."""
-    lines = [*marked_lines(part).values(), *far_lines(part).values()]
+def marked_points(board: Board) -> Lettered:
+    """All lettered points of a board, each once."""
+    lines = [*marked_lines(board).values(), *far_lines(board).values()]
     return list(dict.fromkeys(point for each in lines for line in each for point in line))
 
 
@@ -148,6 +151,7 @@ def line_text(lines: list[Lettered], write: Writer) -> str:
 # ---- corner cuts
 
 
+@lru_cache(maxsize=512)
 def corner_face(cut: Cut, board: Board) -> str:
     """The face that lies up for a corner cut: the shorter one, or where the blade is upright one that has the line.
 
@@ -178,6 +182,7 @@ def _line_on(cut: Cut, board: Board, face: str) -> list[Vec]:
     return [p for p in made if abs(p[2] - level) < ON_LEVEL]
 
 
+@lru_cache(maxsize=512)
 def corner_points(cut: Cut, board: Board) -> tuple[list[Vec], str]:
     """The two points of a corner cut on the face that lies up, or on the other where that has no line, and its name."""
     up = corner_face(cut, board)
@@ -197,4 +202,4 @@ def corner_text(cut: Cut, part: Part, write: Writer) -> str:
     assert cut.kind == CORNER_CUT
     face = corner_points(cut, part.board)[1]
     name = face if face == MIDDLE else part.called(face)
-    return f"on the {name}: " + line_text(marked_lines(part)[cut], write)
+    return f"on the {name}: " + line_text(marked_lines(part.board)[cut], write)

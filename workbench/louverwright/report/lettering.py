@@ -4,13 +4,11 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from itertools import pairwise
 
-from .drawing import Drawing, Item, Label, Point
-from .strokes import POINT_MM, Disc, Letters, Stroke, extent, primitives
-
-Box = tuple[float, float, float, float]
+from .drawing import Item, Label, Point
+from .strokes import Box, Disc, Letters, Stroke, bounds, extent, painted
 
 #: How far a letter stands from its point, the nearest first (mm), and in how many directions it is tried.
 REACHES, WAYS = (2.0, 2.5, 3.0, 3.6, 4.3, 5.2, 6.2, 7.5), 24
@@ -28,24 +26,18 @@ class Taken:
 
     def add(self, items: Iterable[Item]) -> None:
         """More items."""
-        for item in items:
-            for part in primitives(Drawing(1.0, 1.0, (item,))):
-                if isinstance(part, Letters):
-                    self.boxes.append(_shrunk(extent((_label(part),))))
-                elif isinstance(part, Stroke):
-                    self.lines += pairwise(part.points)
-                elif isinstance(part, Disc):
-                    (x, y), r = part.centre, part.radius
-                    self.boxes.append((x - r, y - r, x + r, y + r))
+        for part in painted(items):
+            if isinstance(part, Stroke):
+                self.lines += pairwise(part.points)
+            elif isinstance(part, Letters):
+                self.boxes.append(_shrunk(bounds(part)))
+            elif isinstance(part, Disc):
+                self.boxes.append(bounds(part))
 
     def clashes(self, box: Box) -> int:
         """How many texts, circles and lines a box lies on."""
         return (sum(1 for other in self.boxes if overlap(box, other))
                 + sum(1 for line in self.lines if crosses(line, box)))
-
-
-def _label(letters: Letters) -> Label:
-    return Label(*letters.at, letters.text, letters.size / POINT_MM, letters.anchor, letters.rotation)
 
 
 def _shrunk(box: Box) -> Box:
@@ -95,24 +87,33 @@ def lettered(points: Sequence[tuple[str, Point]], size: float, taken: Taken) -> 
 
 
 def _best(places: Iterable[tuple[float, Label]], own: Point, others: Sequence[Point], taken: Taken) -> Label:
-    """The first of the places with the least against it; one that has more against it by itself is not tried."""
+    """The first of the places with the least against it; once places have more against them by themselves none is tried."""
     best, least = None, math.inf
     for against, label in places:
-        if against < least and (cost := _cost(label, against, own, others, taken)) < least:
+        if against >= least:
+            break
+        if (cost := _cost(label, against, own, others, taken)) < least:
             best, least = label, cost
     assert best is not None
     return best
 
 
-def _places(letter: str, p: Point, out: float, size: float) -> list[tuple[float, Label]]:
-    """Labels around a point with what is against each beside clashes: distance first, then the turn away from ``out``."""
-    found = []
+def _ways() -> Iterator[tuple[float, float, float]]:
     for rank, reach in enumerate(REACHES):
         for step in range(WAYS):
             turn = (step + 1) // 2 * (-1) ** step * 2.0 * math.pi / WAYS
-            x, y = p[0] + reach * math.cos(out + turn), p[1] + reach * math.sin(out + turn)
-            found.append((0.6 * rank + abs(turn) / 10.0, Label(x, y - 0.75, letter, size, "middle")))
-    return found
+            yield 0.6 * rank + abs(turn) / 10.0, reach, turn
+
+
+#: What is against a letter's place (distance first, then the turn away from outward), its reach and its turn; least first.
+_WAYS = sorted(_ways(), key=lambda way: way[0])
+
+
+def _places(letter: str, p: Point, out: float, size: float) -> Iterator[tuple[float, Label]]:
+    """Labels around a point with what is against each beside clashes, least first."""
+    for against, reach, turn in _WAYS:
+        x, y = p[0] + reach * math.cos(out + turn), p[1] + reach * math.sin(out + turn)
+        yield against, Label(x, y - 0.75, letter, size, "middle")
 
 
 def _cost(label: Label, against: float, own: Point, others: Sequence[Point], taken: Taken) -> float:

@@ -6,7 +6,6 @@ The JSON is documented by ``resources/mend.schema.json``.
 
 from __future__ import annotations
 
-import json
 from collections.abc import Iterator
 from typing import Any
 
@@ -15,6 +14,7 @@ from ..core.mend import SIZE_NAMES
 from ..core.mend_cure import Cure, Opening, Side
 from ..core.mend_ways import Way
 from .compare import change_block, changed_record, state_text
+from .json_text import json_text
 from .mend_words import (
     Repair,
     again_text,
@@ -131,7 +131,7 @@ def screen_lines(repair: Repair) -> tuple[str, ...]:
 
 def to_mend_json(repair: Repair) -> str:
     """The whole file as text."""
-    return json.dumps(mending_record(repair), ensure_ascii=False, indent=1) + "\n"
+    return json_text(mending_record(repair))
 
 
 def mending_record(repair: Repair) -> dict[str, Any]:

@@ -246,10 +246,11 @@ def _no_break_in(blocks: tuple[Block, ...], holder: str) -> None:
 
 
 def _cells(blocks: tuple[Block, ...]) -> Iterator[Cell]:
+    """The table cells that are more than a string."""
     for block in walk(blocks):
         if isinstance(block, Table):
             for row in block.rows:
-                yield from (as_cell(cell) for cell in row)
+                yield from (cell for cell in row if isinstance(cell, Cell))
 
 
 def _anchors_of(block: Block) -> tuple[str, ...]:

@@ -69,7 +69,7 @@ class _Face:
 def _true_edges(part: Part) -> tuple[tuple[Stretches, ...], ...]:
     """For each facet of a board's cells, for each of its edges, which stretches are edges of the finished board."""
     shell = board_shell(part.board)
-    edges = [(shell.points[a], shell.points[b]) for a, b in shell.edges()]
+    edges = [(shell.points[a], shell.points[b]) for a, b in shell.edges]
     return tuple(tuple(tuple(filter(None, (_shared(a, b, *edge) for edge in edges)))
                        for a, b in pairwise((*facet.points, facet.points[0])))
                  for cell in board_solid(part.board) for facet in cell)

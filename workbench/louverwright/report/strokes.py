@@ -8,8 +8,8 @@ line ends) is decided here; a writer only paints, in order. Coordinates are thos
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from collections.abc import Iterable, Iterator
+from typing import NamedTuple
 
 from louverwright.report.drawing import (
     INK,
@@ -42,14 +42,12 @@ OVERSHOOT = 1.0         # of an extension line beyond the dimension line
 HATCH_SPACING, HATCH_ANGLE = 1.3, math.radians(45.0)
 
 
-@dataclass(frozen=True)
-class Stroke:
+class Stroke(NamedTuple):
     points: tuple[Point, ...]
     pen: Pen
 
 
-@dataclass(frozen=True)
-class Fill:
+class Fill(NamedTuple):
     """Loops painted by the even-odd rule, then edged with the pen; paint "" or pen None leaves that out."""
 
     loops: tuple[tuple[Point, ...], ...]
@@ -57,16 +55,14 @@ class Fill:
     pen: Pen | None
 
 
-@dataclass(frozen=True)
-class Disc:
+class Disc(NamedTuple):
     centre: Point
     radius: float
     paint: str
     pen: Pen
 
 
-@dataclass(frozen=True)
-class Letters:
+class Letters(NamedTuple):
     """Text from the start, middle or end of its base line, turned counter-clockwise; size in mm."""
 
     at: Point
@@ -82,13 +78,20 @@ Primitive = Stroke | Fill | Disc | Letters
 
 def primitives(drawing: Drawing) -> tuple[Primitive, ...]:
     """What to paint, in order."""
-    return tuple(primitive for item in drawing.items for primitive in _of_item(item))
+    return tuple(painted(drawing.items))
 
 
-def _of_item(item: Item) -> Iterator[Primitive]:
-    if isinstance(item, Line):
-        yield Stroke(item.points, PENS[item.style])
-    elif isinstance(item, Area):
+def painted(items: Iterable[Item]) -> Iterator[Primitive]:
+    """What to paint for items, in order."""
+    for item in items:
+        if isinstance(item, Line):
+            yield Stroke(item.points, PENS[item.style])
+        else:
+            yield from _of_item(item)
+
+
+def _of_item(item: Area | Circle | Label | Arrow | Dim) -> Iterator[Primitive]:
+    if isinstance(item, Area):
         yield from _area(item)
     elif isinstance(item, Circle):
         yield Disc((item.x, item.y), item.radius, TONES[item.fill].paint, PENS[item.style])
@@ -206,32 +209,44 @@ def _text_over(middle: Point, way: Point, text: str, size: float) -> Letters:
     return Letters(place, text, size, "middle", math.degrees(math.atan2(way[1], way[0])))
 
 
-def extent(items: tuple[Item, ...]) -> tuple[float, float, float, float]:
-    """Left, bottom, right and top of all that is painted, text by estimate. ValueError without items."""
-    points = [point for item in items for primitive in _of_item(item) for point in _corners(primitive)]
-    if not points:
+Box = tuple[float, float, float, float]
+"""Left, bottom, right and top on paper (mm)."""
+
+
+def extent(items: tuple[Item, ...]) -> Box:
+    """The box of all that is painted, text by estimate. ValueError without items."""
+    boxes = [bounds(primitive) for primitive in painted(items)]
+    if not boxes:
         raise ValueError("A drawing without items has no extent.")
-    xs, ys = [x for x, _ in points], [y for _, y in points]
-    return min(xs), min(ys), max(xs), max(ys)
+    lefts, lows, rights, highs = zip(*boxes, strict=True)
+    return min(lefts), min(lows), max(rights), max(highs)
 
 
 def fitted(items: tuple[Item, ...], margin: float = 1.5, description: str = "") -> Drawing:
     """A drawing just large enough for its items and a margin around them."""
     left, bottom, right, top = extent(items)
-    sized = Drawing(right - left + 2 * margin, top - bottom + 2 * margin, items)
-    return replace(sized, x0=left - margin, y0=bottom - margin, description=description)
+    return Drawing(right - left + 2 * margin, top - bottom + 2 * margin, items, left - margin, bottom - margin, description)
 
 
-def _corners(primitive: Primitive) -> list[Point]:
-    if isinstance(primitive, Stroke):
-        return list(primitive.points)
-    if isinstance(primitive, Fill):
-        return [point for loop in primitive.loops for point in loop]
+def bounds(primitive: Primitive) -> Box:
+    """The box of one primitive, text by estimate."""
+    if isinstance(primitive, Letters):
+        return _text_bounds(primitive)
     if isinstance(primitive, Disc):
         (x, y), r = primitive.centre, primitive.radius
-        return [(x - r, y - r), (x + r, y + r)]
-    width, turn = text_width(primitive.text, primitive.size), math.radians(primitive.rotation)
-    start = {"start": 0.0, "middle": -width / 2, "end": -width}[primitive.anchor]
-    low, high = -0.25 * primitive.size, CAP_HEIGHT * primitive.size
-    box = [(x, y) for x in (start, start + width) for y in (low, high)]
-    return [_along(primitive.at, _turn(corner, turn), 1.0) for corner in box]
+        return (x - r, y - r, x + r, y + r)
+    points = primitive.points if isinstance(primitive, Stroke) else [p for loop in primitive.loops for p in loop]
+    xs, ys = [p[0] for p in points], [p[1] for p in points]
+    return min(xs), min(ys), max(xs), max(ys)
+
+
+def _text_bounds(letters: Letters) -> Box:
+    (x, y), width = letters.at, text_width(letters.text, letters.size)
+    left = {"start": 0.0, "middle": -width / 2, "end": -width}[letters.anchor]
+    right, low, high = left + width, -0.25 * letters.size, CAP_HEIGHT * letters.size
+    if not letters.rotation:
+        return (x + left, y + low, x + right, y + high)
+    turn = math.radians(letters.rotation)
+    corners = [_turn((u, v), turn) for u in (left, right) for v in (low, high)]
+    us, vs = [p[0] for p in corners], [p[1] for p in corners]
+    return (x + min(us), y + min(vs), x + max(us), y + max(vs))

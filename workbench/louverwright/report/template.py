@@ -98,7 +98,7 @@ def template(part: Part, job: Job, turned_for: str = "") -> Template:
 
 def _letters(part: Part, drawn: list[Segment]) -> tuple[tuple[str, Point], ...]:
     """The lettered points of the part's sheet, each once; without those that are sawn away once they have served."""
-    points = {letter: (p[0], p[1]) for letter, p in reversed(marked_points(part))}
+    points = {letter: (p[0], p[1]) for letter, p in reversed(marked_points(part.board))}
     return tuple((letter, p) for letter, p in sorted(points.items(), key=lambda each: (len(each[0]), each[0]))
                  if any(_off(p, line) < SAME_POINT for line in drawn))
 
@@ -127,8 +127,8 @@ def _level_edges(part: Part) -> Iterator[Segment]:
     """Edges below the marked face that run parallel to it: of the hidden face, of floors, where bevels meet."""
     shell, top = board_shell(part.board), part.board.thickness
     hidden = {number for number, face in enumerate(shell.faces) if face.name == HIDDEN_FACE}
-    of_edge = shell.edges()
-    for a, b in sorted(shell.edges(), key=lambda edge: not set(of_edge[edge]) & hidden):
+    of_edge = shell.edges
+    for a, b in sorted(shell.edges, key=lambda edge: not set(of_edge[edge]) & hidden):
         p, q = shell.points[a], shell.points[b]
         if abs(p[2] - q[2]) < ON_LEVEL and p[2] < top - ON_LEVEL:
             yield p[:2], q[:2]
