@@ -9,6 +9,7 @@ import pytest
 from making import EXAMPLES, job_of, spec_of, vent
 
 from louverwright.core.assembly import board_shell
+from louverwright.core.hull import hull
 from louverwright.core.lifting import (
     GRAVITY,
     INCH,
@@ -24,7 +25,6 @@ from louverwright.core.lifting import (
     wind_forces,
 )
 from louverwright.core.parameters import BY_NAME
-from louverwright.core.sheet_plan import hull
 
 #: Square feet in a square metre, pounds of force in a newton, miles an hour in m/s.
 FT2, LBF, MPH = 10.763910, 1.0 / 4.4482216, 0.44704

@@ -11,10 +11,11 @@ from making import EXAMPLES, job_of
 
 from louverwright.core.buying import Shop, sheets_to_buy
 from louverwright.core.geometry import dot
+from louverwright.core.hull import hull
 from louverwright.core.nesting import TURNS
 from louverwright.core.sheet_bound import MOST_LINES, fewest_sheets, least_taken
 from louverwright.core.sheet_pieces import sheet_piece
-from louverwright.core.sheet_plan import Outline, Sheet, SheetPiece, hull, sheet_plan
+from louverwright.core.sheet_plan import Outline, Sheet, SheetPiece, sheet_plan
 
 KERF = 3.2
 

@@ -105,9 +105,10 @@ def deviations(name, stage, eye):
     return [away(p, theirs) for p in along(ours)], [away(p, ours) for p in along(theirs)]
 
 
-@pytest.mark.parametrize("stage", ["louver"])
-def test_the_kernel_sees_the_same_lines(stage: str) -> None:
-    ours, theirs = deviations("hay-barn-28ft", stage, (1.0, -0.8, 0.7))
+@pytest.mark.parametrize("eye", [(0.0, -1.0, 0.0), (0.0, 0.0, 1.0), (1.0, -0.8, 0.7)], ids=str)
+@pytest.mark.parametrize("stage", ["base", "louver", "roof"])
+def test_the_kernel_sees_the_same_lines(stage: str, eye: tuple[float, float, float]) -> None:
+    ours, theirs = deviations("hay-barn-28ft", stage, eye)
     assert len(ours) > 200 < len(theirs)
     assert max(ours) < 0.02, max(ours)
     assert max(theirs) < 0.02, max(theirs)

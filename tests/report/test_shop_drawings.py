@@ -67,7 +67,7 @@ def test_what_is_drawn_is_what_rays_see(name: str, view) -> None:
     whole = bodies(pieces_of(job_of(name)))
     lines = [segment for _, segment in visible_edges(whole, view)]
     edges = [(body, edge) for body in whole for edge in body.edges
-             if any(dot(normal, view.eye) > 1e-6 for normal in edge.normals)]
+             if any(dot(normal, view.eye) > 1e-6 for normal, _ in edge.sides)]
     chance, asked, seen = random.Random(7), 0, 0
     while asked < 150:
         _, edge = chance.choice(edges)

@@ -14,6 +14,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
 from itertools import pairwise, product
+from typing import NamedTuple
 
 from .geometry import Plane, Vec, cross, dot, length, newell, scale, sub, unit
 from .solid import Facet, Solid
@@ -39,6 +40,16 @@ class Face:
     loops: tuple[Loop, ...]
 
 
+class Side(NamedTuple):
+    """An edge from corner ``a`` to corner ``b`` as a border of a face: ``inward`` leads from it into the face, square to it
+    (unit vector)."""
+
+    a: int
+    b: int
+    face: Face
+    inward: Vec
+
+
 @dataclass(frozen=True)
 class Shell:
     """A closed solid as its corners (mm) and faces."""
@@ -59,6 +70,12 @@ class Shell:
                 for a, b in pairwise((*loop, loop[0])):
                     found.setdefault((min(a, b), max(a, b)), []).append(number)
         return {edge: tuple(numbers) for edge, numbers in found.items()}
+
+    @cached_property
+    def sides(self) -> tuple[Side, ...]:
+        """Each face's border, edge by edge, so that every edge comes twice."""
+        return tuple(Side(a, b, face, unit(cross(face.plane.normal, sub(self.points[b], self.points[a]))))
+                     for face in self.faces for loop in face.loops for a, b in pairwise((*loop, loop[0])))
 
 
 def shell_of(solid: Solid) -> Shell:

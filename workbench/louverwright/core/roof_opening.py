@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from .geometry import Plane, Vec, scale
+from .hull import hull
 from .plan import BarnRoof
 from .saying import say
 from .sizes import Sizes, opening_halves
@@ -66,30 +67,10 @@ def ridge_board(roof: BarnRoof, thickness: float) -> tuple[Spared, ...]:
 def shadow(name: str, points: Iterable[Vec]) -> tuple[Spared, ...]:
     """What lies plumb over and under a body with these points (mm), as wide as its outline in plan; none for one without
     any width."""
-    corners = _hull(points)
+    corners = [(x, y, 0.0) for x, y in hull((p[0], p[1]) for p in points)]
     if len(corners) < 3:
         return ()
     return (Spared(name, _sides(corners, -1.0)),)
-
-
-def _hull(points: Iterable[Vec]) -> list[Vec]:
-    """The corners in plan of the smallest convex outline round points, anticlockwise; those nearer than a micrometre to
-    the line of their neighbours are left out."""
-    flat = sorted({(round(p[0], 6), round(p[1], 6), 0.0) for p in points})
-    halves = []
-    for run in (flat, flat[::-1]):
-        half: list[Vec] = []
-        for p in run:
-            while len(half) > 1 and _turn(half[-2], half[-1], p) <= 1e-3:
-                half.pop()
-            half.append(p)
-        halves.append(half[:-1])
-    return halves[0] + halves[1]
-
-
-def _turn(a: Vec, b: Vec, c: Vec) -> float:
-    """Twice the area of a triangle in plan, positive if it runs anticlockwise (mm²)."""
-    return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
 
 
 def _sides(corners: Sequence[Vec], way: float) -> tuple[Plane, ...]:

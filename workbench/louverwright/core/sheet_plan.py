@@ -15,9 +15,9 @@ from dataclasses import dataclass, field
 from functools import cached_property
 
 from .geometry import Vec, dot
+from .hull import Point, hull
 from .nesting import AS_IT_IS, TURNED, TURNS
 
-Point = tuple[float, float]
 Outline = tuple[Point, ...]
 #: A plane that a piece lies behind: outward normal, offset, and whether it is one of the piece's own sides.
 Side = tuple[Vec, float, bool]
@@ -125,25 +125,6 @@ class _Strip:
     wide: float
     laid: list[Laid] = field(default_factory=list)
     cuts: list[tuple[Vec, float]] = field(default_factory=list)
-
-
-def hull(points: Sequence[Point]) -> Outline:
-    """The convex outline of points, anticlockwise."""
-    ordered = sorted(set(points))
-
-    def chain(way: Sequence[Point]) -> list[Point]:
-        out: list[Point] = []
-        for p in way:
-            while len(out) > 1 and _left_of(out[-2], out[-1], p) <= 1e-6:
-                out.pop()
-            out.append(p)
-        return out[:-1]
-
-    return (*chain(ordered), *chain(ordered[::-1]))
-
-
-def _left_of(a: Point, b: Point, p: Point) -> float:
-    return (b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0])
 
 
 def _upright(points: Sequence[Vec]) -> tuple[Side, ...]:

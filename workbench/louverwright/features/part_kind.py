@@ -8,6 +8,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import Any
 
 import FreeCAD
 import Part
@@ -112,21 +115,49 @@ def fill(obj: FreeCAD.DocumentObject, assembly: Assembly) -> None:
     The tree's description names the marks, or says that the kind is left out, unless the user has written something else
     there.
     """
-    parts = assembly.of_kind(obj.KindId)
-    pieces = [(part, piece) for part in parts for piece in part.pieces]
-    if bool(pieces) != bool(obj.Count):
-        obj.Visibility = bool(pieces)
-    obj.Count = len(pieces)
-    obj.Stock = parts[0].stock.name if parts else ""
-    marks = [part.mark for part, _ in pieces]
+    made = _made(assembly, obj.KindId)
+    if bool(made.ids) != bool(obj.Count):
+        obj.Visibility = bool(made.ids)
     if obj.Label2 in (obj.DescribedAs or marks_text(obj.Marks), LEFT_OUT_WORDS):
-        left_out = any(part.kind.id == obj.KindId for part in assembly.left_out)
-        obj.Label2 = obj.DescribedAs = tr(LEFT_OUT_WORDS) if left_out else marks_text(marks)
-    obj.Marks = marks
-    obj.Pieces = [piece.id for _, piece in pieces]
-    obj.Sizes = [FreeCAD.Vector(*part.board.size) for part, _ in pieces]
-    obj.Placements = [freecad_placement(piece.placement) for _, piece in pieces]
-    obj.Shape = Part.Compound([shape for part in parts for shape in piece_shapes(part)])
+        _put(obj, "Label2", tr(LEFT_OUT_WORDS) if made.left_out else marks_text(made.marks))
+        _put(obj, "DescribedAs", obj.Label2)
+    _put(obj, "Stock", made.stock)
+    _put(obj, "Marks", made.marks)
+    _put(obj, "Pieces", made.ids)
+    if made.ids or obj.Count or obj.Shape.isNull():
+        obj.Sizes, obj.Placements, obj.Shape = made.sizes, made.placements, made.shape
+    _put(obj, "Count", len(made.ids))
+
+
+@dataclass(frozen=True)
+class _Made:
+    """What the object of one kind shows: of each piece mark, id, size and place, and the compound of all."""
+
+    stock: str
+    left_out: bool
+    marks: list[str]
+    ids: list[str]
+    sizes: list[FreeCAD.Vector]
+    placements: list[FreeCAD.Placement]
+    shape: Part.Shape
+
+
+@lru_cache(maxsize=512)
+def _made(assembly: Assembly, kind_id: str) -> _Made:
+    """Made once for all vents that are equal."""
+    parts = assembly.of_kind(kind_id)
+    pieces = [(part, piece) for part in parts for piece in part.pieces]
+    return _Made(parts[0].stock.name if parts else "", any(part.kind.id == kind_id for part in assembly.left_out),
+                 [part.mark for part, _ in pieces], [piece.id for _, piece in pieces],
+                 [FreeCAD.Vector(*part.board.size) for part, _ in pieces],
+                 [freecad_placement(piece.placement) for _, piece in pieces],
+                 Part.Compound([shape for part in parts for shape in piece_shapes(part)]))
+
+
+def _put(obj: FreeCAD.DocumentObject, name: str, value: Any) -> None:
+    """Writes a property that is not so already: all who watch the document hear of each writing."""
+    if getattr(obj, name) != value:
+        setattr(obj, name, value)
 
 
 def make_part_kind(stage: FreeCAD.DocumentObject, vent: FreeCAD.DocumentObject, kind: Kind) -> FreeCAD.DocumentObject:

@@ -26,7 +26,7 @@ from ..places import stock_list
 from .hooks import announce
 from .language import in_user_words, tr
 from .model import REFUSALS, WORDS, folder_of_document, keys_of, owned_by, spec_of
-from .one_recompute import forget
+from .one_recompute import forget, parts_in_recompute
 from .part_kind import make_part_kind, set_wish
 from .properties import ensure, ensure_properties, names_of, result_row, set_results, set_values
 from .proxy import Proxy
@@ -175,7 +175,7 @@ def values_key(vent: FreeCAD.DocumentObject) -> str:
 def touch_stale(vent: FreeCAD.DocumentObject, spec: Spec) -> None:
     """Has parts look again that were made from something else, as after a change in the user's stock list."""
     keys = keys_of(spec)
-    for part in parts_of(vent):
+    for part in parts_in_recompute(vent):
         if part.ContentKey != keys[part.KindId]:
             part.touch()
 

@@ -36,10 +36,11 @@ def body(part: Part, piece: Piece, shift: Vec = NOWHERE) -> Body:
 
 def _body(name: str, solid: Solid, shell: Shell, place: Placement) -> Body:
     cells = tuple(tuple(_facet(facet, place) for facet in cell) for cell in solid)
-    normals = [place.direction(face.plane.normal) for face in shell.faces]
     points = [place.point(p) for p in shell.points]
-    edges = tuple(Edge(points[a], points[b], tuple(normals[i] for i in faces)) for (a, b), faces in shell.edges.items())
-    return Body(name, cells, edges)
+    sides: dict[tuple[int, int], list[tuple[Vec, Vec]]] = {}
+    for a, b, face, inward in shell.sides:
+        sides.setdefault((min(a, b), max(a, b)), []).append((place.direction(face.plane.normal), place.direction(inward)))
+    return Body(name, cells, tuple(Edge(points[a], points[b], tuple(each)) for (a, b), each in sides.items()))
 
 
 def _facet(facet: Facet, place: Placement) -> Facet:

@@ -8,27 +8,34 @@ stretch of an edge is found by clipping it with a few planes.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from ..core.geometry import Vec, dot
+from ..core.geometry import Vec, add, dot, scale
+from ..core.hull import hull
 from ..core.solid import Cell
-from .drawing import Point
-from .views import END_ON, Segment, Stretch, View
+from .views import END_ON, Segment, Stretch, View, joined
 
 #: How far inside a shadow a point must lie to be hidden by it (mm): pieces that touch do not hide each other's edges.
 INSIDE = 1e-2
+#: How far beside its edge a face is looked at (mm): not on the edge, where the shadows of two cells may meet.
+BESIDE = 2.5 * INSIDE
 #: Stretches shorter than this (mm) are not drawn.
 SHORTEST = 0.05
+#: All of an edge, and the difference of two shares that are one.
+WHOLE: list[Stretch] = [(0.0, 1.0)]
+SAME_SHARE = 1e-9
 
 
 @dataclass(frozen=True)
 class Edge:
-    """An edge of a piece with the outward normals of the faces that meet in it (assembly frame)."""
+    """An edge of a piece, and of the faces that meet in it the outward normals and the ways from the edge into them (unit
+    vectors, assembly frame)."""
 
     start: Vec
     stop: Vec
-    normals: tuple[Vec, ...]
+    sides: tuple[tuple[Vec, Vec], ...]
 
 
 @dataclass(frozen=True)
@@ -57,9 +64,8 @@ def visible_edges(bodies: Sequence[Body], view: View) -> list[tuple[str, Segment
     found: dict[tuple[tuple[int, int], ...], tuple[str, Segment]] = {}
     for body in bodies:
         for edge in body.edges:
-            if any(dot(normal, view.eye) > END_ON for normal in edge.normals):
-                for segment in _seen(view.turned(edge.start), view.turned(edge.stop), shadows):
-                    found.setdefault(_key(segment), (body.name, segment))
+            for segment in _seen(edge, view, shadows):
+                found.setdefault(_key(segment), (body.name, segment))
     return list(found.values())
 
 
@@ -71,7 +77,7 @@ def _key(segment: Segment) -> tuple[tuple[int, int], ...]:
 def shadow_of(cell: Cell, view: View) -> Shadow | None:
     """What a cell hides in a view; None for one that has no extent on paper."""
     points = {view.turned(p) for facet in cell for p in facet.points}
-    outline = hull({(p[0], p[1]) for p in points})
+    outline = hull((p[0], p[1]) for p in points)
     if len(outline) < 3:
         return None
     planes: list[tuple[Vec, float]] = []
@@ -87,35 +93,27 @@ def shadow_of(cell: Cell, view: View) -> Shadow | None:
     return Shadow((min(us), min(vs), max(us), max(vs)), max(p[2] for p in points), tuple(planes))
 
 
-def hull(points: Iterable[Point]) -> list[Point]:
-    """The convex outline of points, anticlockwise (monotone chain); corners nearer than 1 µm are one."""
-    ordered = sorted({(round(x, 3), round(y, 3)): (x, y) for x, y in points}.values())
-    if len(ordered) < 3:
-        return ordered
-    halves = []
-    for way in (ordered, ordered[::-1]):
-        chain: list[Point] = []
-        for p in way:
-            while len(chain) > 1 and _left(chain[-2], chain[-1], p) <= 1e-9:
-                chain.pop()
-            chain.append(p)
-        halves += chain[:-1]
-    return halves
-
-
-def _left(a: Point, b: Point, c: Point) -> float:
-    return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
-
-
-def _seen(a: Vec, b: Vec, shadows: Sequence[Shadow]) -> list[Segment]:
-    """What of an edge in the view no shadow covers, on paper."""
-    long = ((b[0] - a[0]) ** 2 + (b[1] - a[1]) ** 2) ** 0.5
+def _seen(edge: Edge, view: View, shadows: Sequence[Shadow]) -> list[Segment]:
+    """What of an edge is seen, on paper: where a face that looks at the eye is seen right beside it."""
+    a, b = view.turned(edge.start), view.turned(edge.stop)
+    long = math.dist(a[:2], b[:2])
     if long < SHORTEST:
         return []
+    seen: list[Stretch] = []
+    for normal, inward in edge.sides:
+        if dot(normal, view.eye) > END_ON and seen != WHOLE:
+            step = scale(view.turned(inward), BESIDE)
+            seen = joined([*seen, *_bare(add(a, step), add(b, step), shadows)], SAME_SHARE)
+    return [((a[0] + s * (b[0] - a[0]), a[1] + s * (b[1] - a[1])), (a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1])))
+            for s, t in seen if (t - s) * long > SHORTEST]
+
+
+def _bare(a: Vec, b: Vec, shadows: Sequence[Shadow]) -> list[Stretch]:
+    """What of a line in the view no shadow covers, as shares of its length."""
     left, right = (a[0], b[0]) if a[0] < b[0] else (b[0], a[0])
     low, high = (a[1], b[1]) if a[1] < b[1] else (b[1], a[1])
     deepest = min(a[2], b[2])
-    rest: list[Stretch] = [(0.0, 1.0)]
+    rest = WHOLE
     for shadow in shadows:
         if shadow.nearest <= deepest + INSIDE:
             break
@@ -126,8 +124,7 @@ def _seen(a: Vec, b: Vec, shadows: Sequence[Shadow]) -> list[Segment]:
                 rest = [part for each in rest for part in _without(each, covered)]
                 if not rest:
                     return []
-    return [((a[0] + s * (b[0] - a[0]), a[1] + s * (b[1] - a[1])), (a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1])))
-            for s, t in rest if (t - s) * long > SHORTEST]
+    return rest
 
 
 def _covered(a: Vec, b: Vec, shadow: Shadow) -> Stretch | None:
@@ -149,7 +146,7 @@ def _covered(a: Vec, b: Vec, shadow: Shadow) -> Stretch | None:
 
 def _without(stretch: Stretch, covered: Stretch) -> list[Stretch]:
     parts = [(stretch[0], min(stretch[1], covered[0])), (max(stretch[0], covered[1]), stretch[1])]
-    return [(s, t) for s, t in parts if t - s > 1e-9]
+    return [(s, t) for s, t in parts if t - s > SAME_SHARE]
 
 
 def is_seen(p: Vec, view: View, shadows: Iterable[Shadow]) -> bool:

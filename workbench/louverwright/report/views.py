@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from ..core.assembly import Board, board_shell, board_solid
-from ..core.geometry import Vec, cross, dot, scale, sub, unit
+from ..core.geometry import Vec, dot, scale
 from ..core.solid import Cell
 
 Point = tuple[float, float]
@@ -90,17 +90,12 @@ def _lines(board: Board, view: View) -> dict[Segment, list[_Side]]:
     points = [view.turned(p) for p in shell.points]
     places = [(round(u, 4), round(v, 4)) for u, v, _ in points]
     found: dict[Segment, list[_Side]] = {}
-    for face in shell.faces:
-        normal = view.turned(face.plane.normal)
-        for loop in face.loops:
-            for a, b in pairwise((*loop, loop[0])):
-                if math.dist(places[a], places[b]) < DEPTH:
-                    continue
-                order = (a, b) if places[a] < places[b] else (b, a)
-                sides = found.setdefault((places[order[0]], places[order[1]]), [])
-                if normal[2] > END_ON:
-                    inward = unit(cross(normal, sub(points[b], points[a])))
-                    sides.append(_Side(points[order[0]], points[order[1]], scale(inward, BESIDE)))
+    for a, b, face, inward in shell.sides:
+        if math.dist(places[a], places[b]) >= DEPTH:
+            start, stop = (a, b) if places[a] < places[b] else (b, a)
+            sides = found.setdefault((places[start], places[stop]), [])
+            if dot(face.plane.normal, view.eye) > END_ON:
+                sides.append(_Side(points[start], points[stop], scale(view.turned(inward), BESIDE)))
     return found
 
 
@@ -124,8 +119,8 @@ class _Drawn:
     def segments(self, less: _Drawn | None = None) -> Iterator[Segment]:
         """Each stretch that is drawn, those that meet made one, without what ``less`` draws."""
         for line, stretches in self._of_line.items():
-            taken = _joined(less._of_line.get(line, [])) if less else []
-            for start, stop in _joined(stretches):
+            taken = joined(less._of_line.get(line, []), DEPTH) if less else []
+            for start, stop in joined(stretches, DEPTH):
                 for low, high in [*taken, (stop, stop)]:
                     if min(low, stop) - start > DEPTH:
                         yield _on(line, start), _on(line, min(low, stop))
@@ -137,15 +132,15 @@ def _on(line: tuple[float, float, float], along: float) -> Point:
     return (along * dx + off * dy, along * dy - off * dx)
 
 
-def _joined(stretches: list[Stretch]) -> list[Stretch]:
-    """Stretches in order, those that overlap or meet made one."""
-    joined: list[Stretch] = []
+def joined(stretches: Iterable[Stretch], near: float) -> list[Stretch]:
+    """Stretches in order, those that overlap, meet or come nearer than ``near`` made one."""
+    found: list[Stretch] = []
     for start, stop in sorted(stretches):
-        if joined and start < joined[-1][1] + DEPTH:
-            joined[-1] = (joined[-1][0], max(stop, joined[-1][1]))
+        if found and start < found[-1][1] + near:
+            found[-1] = (found[-1][0], max(stop, found[-1][1]))
         else:
-            joined.append((start, stop))
-    return joined
+            found.append((start, stop))
+    return found
 
 
 def _at(segment: Segment, share: float) -> Point:
