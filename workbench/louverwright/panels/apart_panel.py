@@ -14,6 +14,7 @@ from ..report.job import Job
 from ..report.place_words import side_name
 from ..view.in_view import Picture
 from .closing import EndsWith, close_button, vent_label
+from .soon import Soon
 
 #: Steps of a slider: as fine as a hand can place it.
 STEPS = 100
@@ -30,10 +31,7 @@ class ApartPanel:
         self.stages, self.all = self._slider("StagesApart"), self._slider("AllPiecesApart")
         self.sides = [self._box(job, side) for side in range(job.sizes.plan.sides)]
         self.form = self._form(title, standing)
-        self.drawing = QtCore.QTimer()
-        self.drawing.setSingleShot(True)
-        self.drawing.setInterval(0)
-        self.drawing.timeout.connect(self.draw)
+        self.drawing = Soon(self.draw)
         self.draw()
 
     def _slider(self, name: str) -> QtGui.QSlider:

@@ -24,6 +24,7 @@ from .fields import Field, make_field
 from .results import Results
 from .roof_box import RoofBox
 from .section import Section
+from .soon import Soon
 from .survey_box import SurveyBox
 
 #: The dimensions that a vent is begun with, in the order of asking.
@@ -57,18 +58,13 @@ class VentPanel:
         self.form = self._main(vent.Label if vent is not None else tr("New vent"))
         self.picture = Picture(document, [vent] if vent is not None else [])
         self.end = EndsWith(document, vent, self.reject)
-        self.drawing = self._timer(0, self.draw)
-        self.checking = self._timer(REST, self.check)
+        self.drawing = Soon(self.draw)
+        self.checking = QtCore.QTimer()
+        self.checking.setSingleShot(True)
+        self.checking.setInterval(REST)
+        self.checking.timeout.connect(self.check)
         self.draw()
         self.check()
-
-    @staticmethod
-    def _timer(rest: int, action: Callable[[], None]) -> QtCore.QTimer:
-        timer = QtCore.QTimer()
-        timer.setSingleShot(True)
-        timer.setInterval(rest)
-        timer.timeout.connect(action)
-        return timer
 
     # ---- building
 

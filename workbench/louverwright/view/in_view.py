@@ -72,6 +72,8 @@ class Picture(_InView):
         """
         self.scene.move(*(placement.multiply(FreeCAD.Placement(FreeCAD.Vector(x, 0, 0), FreeCAD.Rotation())) for x in row))
         self.scene.show(pieces, shift)
+        # The view is told now, not when Coin's turn comes, so that the picture is painted together with the panel's fields.
+        coin.SoDB.getSensorManager().processDelayQueue(False)
 
 
 class Found(_InView):

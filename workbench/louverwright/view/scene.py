@@ -4,6 +4,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
+from itertools import pairwise
 from typing import Any
 
 import FreeCAD
@@ -89,10 +90,14 @@ class _Faces:
         lines: list[int] = []
         first = 0
         for corners, loops in self.build:
+            drawn: set[tuple[int, int]] = set()    # an edge of two faces is one line
             for loop in loops:
                 ring = [first + i for i in loop]
                 faces += (*ring, -1)
-                lines += (*ring, ring[0], -1)
+                for a, b in pairwise((*ring, ring[0])):
+                    if (b, a) not in drawn:
+                        drawn.add((a, b))
+                        lines += (a, b, -1)
             first += corners
         _fill(self.faces.coordIndex, faces)
         _fill(self.lines.coordIndex, lines)
