@@ -181,7 +181,7 @@ def test_a_copy_in_a_document_without_its_stock_list_keeps_its_shape_and_says_so
 
 
 @pytest.mark.parametrize(("broken", "error"), [("layout", KeyboardInterrupt), ("fill", MemoryError),
-                                             ("piece_shapes", RuntimeError("User aborted"))])
+                                             ("_all_pieces", RuntimeError("User aborted"))])
 def test_a_recompute_that_breaks_off_is_made_good_by_the_next(broken, error, document, monkeypatch) -> None:
     """As by Esc, by too little memory, by a fault: nothing half made is left for good.
 

@@ -67,7 +67,7 @@ def _measured(joint: Joint, a: Stands, b: Stands) -> tuple[float, float]:
     if joint.kind == LINE_CONTACT:
         return abs(b.low[2] - a.high[2]), 0.0
     met = [(distance(one, other), area) for one, other in facing(a.patches, b.patches)
-           if (area := shared_area(one[2], other[2], one[0])) > CONTACT_LIMIT]
+           if (area := shared_area(one.corners, other.corners, one.normal)) > CONTACT_LIMIT]
     if not met:
         return float("inf"), 0.0
     off = min(abs(gap - joint.gap) for gap, _ in met)

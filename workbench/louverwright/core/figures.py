@@ -6,7 +6,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cached_property, lru_cache
 from typing import Any
 
 from .assembly import Assembly, Part, board_volume_and_centre
@@ -41,7 +41,7 @@ class Output:
     section: str = "size"
     optional: bool = False
 
-    @property
+    @cached_property
     def property_name(self) -> str:
         """The name as a FreeCAD property; results do not share names with parameters."""
         return "".join(word.capitalize() for word in self.name.split("_"))

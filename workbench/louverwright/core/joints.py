@@ -13,6 +13,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
 from itertools import product
+from typing import NamedTuple
 
 from .assembly import (
     BEARING,
@@ -175,7 +176,22 @@ def rules(spec: Spec) -> list[Rule]:
     ]
 
 
-Patch = tuple[Vec, float, tuple[Vec, ...]]
+class Patch(NamedTuple):
+    """A convex face of a board that stands at ``place``: its outward normal and its offset along that (mm) where it stands,
+    and its corners in the board frame."""
+
+    normal: Vec
+    offset: float
+    points: tuple[Vec, ...]
+    place: Placement
+
+    @property
+    def corners(self) -> tuple[Vec, ...]:
+        """The corners where they stand (mm), worked out for the few patches that come to meet another."""
+        return tuple(map(self.place.point, self.points))
+
+
+#: Patches by the way they look.
 Patches = dict[Vec, list[Patch]]
 
 
@@ -209,13 +225,13 @@ def _box(board: Board, place: Placement) -> tuple[Vec, Vec]:
 
 
 def patches_of(board: Board, place: Placement) -> Patches:
-    """The faces of a board that stands at ``place``, by the way they look: normal, offset along it (mm), corners."""
+    """The faces of a board that stands at ``place``, by the way they look."""
     patches: Patches = {}
     for cell in board_solid(board):
         for facet in cell:
             normal = place.direction(facet.plane.normal)
-            corners = tuple(map(place.point, facet.points))
-            patches.setdefault(way_of(normal), []).append((normal, dot(normal, corners[0]), corners))
+            offset = facet.plane.offset + dot(normal, place.origin)
+            patches.setdefault(way_of(normal), []).append(Patch(normal, offset, facet.points, place))
     return patches
 
 
@@ -234,18 +250,18 @@ def _facing(normal: Vec, patches: Patches) -> Iterator[Patch]:
 def facing(a: Patches, b: Patches) -> Iterator[tuple[Patch, Patch]]:
     """Every two patches of two pieces that look at each other, at whatever distance."""
     for mine in a.values():
-        theirs = tuple(_facing(mine[0][0], b))
+        theirs = tuple(_facing(mine[0].normal, b))
         yield from product(mine, theirs)
 
 
 def distance(one: Patch, other: Patch) -> float:
     """How far apart two patches are that look at each other (mm); negative where they lie in each other's wood."""
-    return -other[1] - one[1]
+    return -other.offset - one.offset
 
 
 def facing_area(a: Patches, b: Patches, gap: float) -> float:
     """How much of the faces of two pieces look at each other at a distance of ``gap`` (mm²)."""
-    return sum(shared_area(one[2], other[2], one[0]) for one, other in facing(a, b)
+    return sum(shared_area(one.corners, other.corners, one.normal) for one, other in facing(a, b)
                if abs(distance(one, other) - gap) < GAP_ERROR)
 
 

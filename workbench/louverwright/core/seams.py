@@ -123,9 +123,9 @@ def contacts_of(a: Stands, b: Stands, gap: float) -> Sequence[Contact]:
     """Every plane in which two pieces look at each other across ``gap``, the greatest first; traces are left out."""
     planes: dict[tuple[Vec, float], list[Polygon]] = {}
     for one, other in facing(a.patches, b.patches):
-        normal, offset, corners = one
-        if abs(distance(one, other) - gap) < GAP_ERROR and (shared := shared_polygon(corners, other[2], normal)):
-            planes.setdefault((way_of(normal), round(offset, 2)), []).append(shared)
+        if abs(distance(one, other) - gap) < GAP_ERROR and (
+                shared := shared_polygon(one.corners, other.corners, one.normal)):
+            planes.setdefault((way_of(one.normal), round(one.offset, 2)), []).append(shared)
     contacts = [Contact(unit(way), tuple(polygons), sum(length(newell(each)) / 2.0 for each in polygons))
                 for (way, _), polygons in planes.items()]
     return sorted((each for each in contacts if each.area > LEAST_CONTACT), key=lambda each: -each.area)

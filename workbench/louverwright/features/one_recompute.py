@@ -12,8 +12,8 @@ import FreeCAD
 from ..core.spec import Spec
 from .model import REFUSALS, owned_by, spec_of
 
-#: By document, while it is being recomputed: each vent's spec by its name, None where it is refused.
-_specs: dict[str, dict[str, Spec | None]] = {}
+#: By document, while it is being recomputed: each vent's spec by its name, or why it is refused.
+_specs: dict[str, dict[str, Spec | Exception]] = {}
 #: By document, while it is being recomputed: each vent's parts by its name, once one has asked for its own.
 _parts: dict[str, dict[str, list[FreeCAD.DocumentObject]]] = {}
 
@@ -39,22 +39,26 @@ class _Recomputes:
 FreeCAD.addDocumentObserver(_Recomputes())
 
 
-def spec_for_parts(vent: FreeCAD.DocumentObject) -> Spec | None:
-    """The spec of a vent as its parts need it, None where the vent refuses: it says so itself."""
+def spec_in_recompute(vent: FreeCAD.DocumentObject) -> Spec:
+    """The spec of a vent, for itself and its parts.  Raises one of ``REFUSALS``, as the vent's values are refused."""
     known = _specs.get(vent.Document.Name)
-    if known is not None and vent.Name in known:
-        return known[vent.Name]
-    try:
-        spec = spec_of(vent)
-    except REFUSALS:
-        spec = None
-    if known is not None:
-        known[vent.Name] = spec
-    return spec
+    if known is None:
+        return spec_of(vent)
+    found = known.get(vent.Name)
+    if found is None:
+        try:
+            found = spec_of(vent)
+        except REFUSALS as refusal:
+            found = refusal
+        known[vent.Name] = found
+    if isinstance(found, Spec):
+        return found
+    raise found.with_traceback(None)
 
 
 def forget(vent: FreeCAD.DocumentObject) -> None:
-    """Has the next part read a vent's properties again: one has changed, as the roof's do in the vent's own turn."""
+    """Has the next who asks read a vent's properties again: one of them or a part's wish has changed, as those with
+    expressions do in their own object's turn, and what is read from the roof in the vent's."""
     _specs.get(vent.Document.Name, {}).pop(vent.Name, None)
 
 

@@ -22,8 +22,8 @@ from ..core.part_wish import PartWish
 from ..core.saying import say
 from .hooks import announce
 from .language import tr
-from .model import keys_of
-from .one_recompute import spec_for_parts
+from .model import REFUSALS, keys_of
+from .one_recompute import forget, spec_in_recompute
 from .properties import Row, ensure, result_row
 from .proxy import Proxy
 from .shapes import freecad_placement, piece_shapes
@@ -39,6 +39,7 @@ WISH_ROWS: tuple[Row, ...] = (
     Row("App::PropertyBool", "LeftOut", WISH_GROUP, "Not made here: bought, used again, or not wanted. Its pieces are in no "
         "model, count or weight, the report lists it as left out, and its neighbours stay as they are."),
 )
+WISH_NAMES = frozenset(row.name for row in WISH_ROWS)
 ROWS: tuple[Row, ...] = (
     result_row("App::PropertyString", "KindId", GROUP, "The kind of part, as reports and references call it."),
     result_row("App::PropertyInteger", "Number", GROUP, "The kind's number in its stage's marks."),
@@ -73,13 +74,19 @@ class PartKind(Proxy):
         if obj.Vent is None:
             raise LostPart(tr("“{name}” belongs to no vent any more and keeps its last shape. Delete it, or copy whole "
                                "vents only.", name=obj.Label))
-        spec = spec_for_parts(obj.Vent)
-        if spec is None:
+        try:
+            spec = spec_in_recompute(obj.Vent)
+        except REFUSALS:
             return
         key = keys_of(spec)[obj.KindId]
         if key != obj.ContentKey:
             fill(obj, layout(spec))
             obj.ContentKey = key
+
+    def onChanged(self, obj: FreeCAD.DocumentObject, name: str) -> None:
+        """A changed wish changes what the vent is made from."""
+        if name in WISH_NAMES and getattr(obj, "Vent", None) is not None:
+            forget(obj.Vent)
 
     def onDocumentRestored(self, obj: FreeCAD.DocumentObject) -> None:
         """Gives a part of an older document what it lacks."""

@@ -9,11 +9,13 @@ dependency, so there is no cycle; either touches the other when what that reads 
 from __future__ import annotations
 
 import hashlib
+from functools import lru_cache
 from typing import Any
 
 import FreeCAD
 import Part
 
+from ..core.assembly import Assembly
 from ..core.checks import checked_spec
 from ..core.figures import figures
 from ..core.kinds import KINDS, STAGES
@@ -25,8 +27,8 @@ from ..core.spec import Spec
 from ..places import stock_list
 from .hooks import announce
 from .language import in_user_words, tr
-from .model import REFUSALS, WORDS, folder_of_document, keys_of, owned_by, spec_of
-from .one_recompute import forget, parts_in_recompute
+from .model import REFUSALS, WORDS, folder_of_document, keys_of, owned_by
+from .one_recompute import forget, parts_in_recompute, spec_in_recompute
 from .part_kind import make_part_kind, set_wish
 from .properties import ensure, ensure_properties, names_of, result_row, set_results, set_values
 from .proxy import Proxy
@@ -35,7 +37,8 @@ from .seat import ensure_seat_properties, moved_by_hand, read_from_roof, seat_fo
 from .shapes import piece_shapes
 
 GROUP_EXTENSION = "App::GeoFeatureGroupExtensionPython"
-#: A change of these makes parts anew.
+#: What a spec is read from; and of these, what makes parts anew.
+READ_FROM = names_of(PARAMETERS)
 SHAPING = names_of(row for row in PARAMETERS if row.name == "stock_list" or row.name not in WORDS)
 STAGE_ROWS = (
     result_row("App::PropertyString", "StageId", "Stage", "The stage, as reports and references call it."),
@@ -62,19 +65,18 @@ class Vent(Proxy):
             lost = error    # the vent is made as it last was; that it has no roof is said at the end
         obj.ValuesKey = values_key(obj)
         try:
-            spec = spec_of(obj)
+            spec = spec_in_recompute(obj)
             place = seat_for(obj, reading, spec) if reading is not None else None
         except (*REFUSALS, RoofError) as refusal:
             # the report view would show the way through the program
             raise in_user_words(refusal).with_traceback(None) from None
         key = keys_of(spec)[""]
         if key != obj.ModelKey:
-            obj.Shape = Part.Compound([shape for part in layout(spec).parts for shape in piece_shapes(part)])
+            obj.Shape = _all_pieces(layout(spec))
             obj.ModelKey = key
         if place is not None:
             take_seat(obj, place)
         set_results(obj, figures(spec))
-        forget(obj)    # a part's wish may have come from an expression after the first part had asked
         touch_stale(obj, spec)
         if lost is not None:
             raise in_user_words(lost).with_traceback(None)
@@ -88,6 +90,8 @@ class Vent(Proxy):
             return
         if name == "Placement":
             moved_by_hand(obj)
+        if name in READ_FROM:
+            forget(obj)
         if name not in SHAPING:
             return
         if getattr(obj, "ValuesKey", "") != values_key(obj):
@@ -105,6 +109,12 @@ class Vent(Proxy):
         if dead and obj.ValuesKey != values_key(obj):
             changed_elsewhere(obj)
         announce(obj)
+
+
+@lru_cache(maxsize=8)
+def _all_pieces(assembly: Assembly) -> Part.Shape:
+    """The compound of all pieces; made once for all vents that are equal."""
+    return Part.Compound([shape for part in assembly.parts for shape in piece_shapes(part)])
 
 
 class Stage(Proxy):
