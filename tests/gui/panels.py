@@ -26,6 +26,11 @@ def _made(self: VentPanel, *given: Any, **named: Any) -> None:
 VentPanel.__init__ = _made    # type: ignore[method-assign]
 
 
+def open_panels() -> list[VentPanel]:
+    """The vents' panels that are in sight."""
+    return [panel for panel in _panels if panel.form is not None and panel.form.isVisible()]
+
+
 def window() -> QtGui.QWidget:
     """FreeCAD's window."""
     return FreeCADGui.getMainWindow()

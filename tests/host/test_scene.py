@@ -39,3 +39,19 @@ def test_a_changed_picture_is_as_a_fresh_one(name: str) -> None:
     assert drawn(scene) == drawn(fresh) != was
     scene.show(before)
     assert drawn(scene) == was
+
+
+def test_every_edge_is_one_line() -> None:
+    """Of a piece each edge of its faces is drawn once, though two faces end in it."""
+    pieces = outlines(make_spec({}, stock_list("us")))
+    scene = Scene()
+    scene.show(pieces)
+    for kind, each in scene._kinds.items():
+        told = list(each.lines.coordIndex.getValues())
+        lines = [tuple(sorted(pair)) for pair in zip(told[::3], told[1::3], strict=True)]
+        assert set(told[2::3]) == {-1} and len(set(lines)) == len(lines)
+        first, wanted = 0, set()
+        for mesh in (piece.mesh for piece in pieces if piece.kind == kind):
+            wanted |= {tuple(sorted((first + loop[i - 1], first + loop[i]))) for loop in mesh.loops for i in range(len(loop))}
+            first += len(mesh.points)
+        assert set(lines) == wanted

@@ -41,7 +41,7 @@ FreeCAD.addDocumentObserver(_Recomputes())
 
 def spec_in_recompute(vent: FreeCAD.DocumentObject) -> Spec:
     """The spec of a vent, for itself and its parts.  Raises one of ``REFUSALS``, as the vent's values are refused."""
-    known = _specs.get(vent.Document.Name)
+    known = _specs.get(vent.Document.Name) if vent.Document.Recomputing else None    # none where one broke off
     if known is None:
         return spec_of(vent)
     found = known.get(vent.Name)
@@ -65,7 +65,7 @@ def forget(vent: FreeCAD.DocumentObject) -> None:
 def parts_in_recompute(vent: FreeCAD.DocumentObject) -> list[FreeCAD.DocumentObject]:
     """The objects of a vent's kinds of part; in a recompute the document is searched once for all of its vents."""
     document = vent.Document
-    if document.Name not in _specs:
+    if document.Name not in _specs or not document.Recomputing:
         return owned_by(vent, "KindId")
     if document.Name not in _parts:
         found = _parts[document.Name] = {}

@@ -90,14 +90,13 @@ class _Faces:
         lines: list[int] = []
         first = 0
         for corners, loops in self.build:
-            drawn: set[tuple[int, int]] = set()    # an edge of two faces is one line
+            edges: dict[tuple[int, int], None] = {}    # one that several faces end in is one line
             for loop in loops:
                 ring = [first + i for i in loop]
                 faces += (*ring, -1)
-                for a, b in pairwise((*ring, ring[0])):
-                    if (b, a) not in drawn:
-                        drawn.add((a, b))
-                        lines += (a, b, -1)
+                edges.update(dict.fromkeys((min(a, b), max(a, b)) for a, b in pairwise((*ring, ring[0]))))
+            for a, b in edges:
+                lines += (a, b, -1)
             first += corners
         _fill(self.faces.coordIndex, faces)
         _fill(self.lines.coordIndex, lines)
