@@ -19,21 +19,17 @@ _parts: dict[str, dict[str, list[FreeCAD.DocumentObject]]] = {}
 
 
 class _Recomputes:
-    """A document observer."""
+    """A document observer: what was read for a recompute goes when the next begins, when it ends, and with its document.
+
+    FreeCAD 1.1 does not tell of the first.
+    """
 
     def slotBeforeRecomputeDocument(self, document: FreeCAD.Document) -> None:
-        """FreeCAD calls this before it recomputes a document."""
-        _specs[document.Name] = {}
-        _parts.pop(document.Name, None)
-
-    def slotRecomputedDocument(self, document: FreeCAD.Document) -> None:
-        """And this when it has done so."""
-        self.slotDeletedDocument(document)
-
-    def slotDeletedDocument(self, document: FreeCAD.Document) -> None:
-        """And this when a document is closed."""
+        """FreeCAD calls this before it recomputes a document, this when it has done so, and this when one is closed."""
         _specs.pop(document.Name, None)
         _parts.pop(document.Name, None)
+
+    slotRecomputedDocument = slotDeletedDocument = slotBeforeRecomputeDocument
 
 
 FreeCAD.addDocumentObserver(_Recomputes())
@@ -41,9 +37,10 @@ FreeCAD.addDocumentObserver(_Recomputes())
 
 def spec_in_recompute(vent: FreeCAD.DocumentObject) -> Spec:
     """The spec of a vent, for itself and its parts.  Raises one of ``REFUSALS``, as the vent's values are refused."""
-    known = _specs.get(vent.Document.Name) if vent.Document.Recomputing else None    # none where one broke off
-    if known is None:
+    document = vent.Document
+    if not document.Recomputing:
         return spec_of(vent)
+    known = _specs.setdefault(document.Name, {})
     found = known.get(vent.Name)
     if found is None:
         try:
@@ -65,7 +62,7 @@ def forget(vent: FreeCAD.DocumentObject) -> None:
 def parts_in_recompute(vent: FreeCAD.DocumentObject) -> list[FreeCAD.DocumentObject]:
     """The objects of a vent's kinds of part; in a recompute the document is searched once for all of its vents."""
     document = vent.Document
-    if document.Name not in _specs or not document.Recomputing:
+    if not document.Recomputing:
         return owned_by(vent, "KindId")
     if document.Name not in _parts:
         found = _parts[document.Name] = {}
