@@ -67,6 +67,7 @@ def parts_in_recompute(vent: FreeCAD.DocumentObject) -> list[FreeCAD.DocumentObj
     if document.Name not in _parts:
         found = _parts[document.Name] = {}
         for obj in document.Objects:
-            if hasattr(obj, "KindId") and obj.Vent is not None:
-                found.setdefault(obj.Vent.Name, []).append(obj)
+            owner = getattr(obj, "Vent", None)
+            if owner is not None and hasattr(obj, "KindId"):
+                found.setdefault(owner.Name, []).append(obj)
     return _parts[document.Name].get(vent.Name, [])
