@@ -16,7 +16,7 @@ import FreeCAD
 import Part
 
 from ..core.assembly import Assembly
-from ..core.kinds import Kind, spoken
+from ..core.kinds import KINDS, Kind, spoken
 from ..core.layout import layout
 from ..core.part_wish import PartWish
 from ..core.saying import say
@@ -149,9 +149,9 @@ class _Made:
     shape: Part.Shape
 
 
-@lru_cache(maxsize=512)
+@lru_cache(maxsize=len(KINDS))    # of one vent: to compare vents costs more than to make this
 def _made(assembly: Assembly, kind_id: str) -> _Made:
-    """Made once for all vents that are equal."""
+    """Made once for vents that are equal."""
     parts = assembly.of_kind(kind_id)
     pieces = [(part, piece) for part in parts for piece in part.pieces]
     return _Made(parts[0].stock.name if parts else "", any(part.kind.id == kind_id for part in assembly.left_out),

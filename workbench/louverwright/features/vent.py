@@ -111,9 +111,9 @@ class Vent(Proxy):
         announce(obj)
 
 
-@lru_cache(maxsize=8)
+@lru_cache(maxsize=1)
 def _all_pieces(assembly: Assembly) -> Part.Shape:
-    """The compound of all pieces; made once for all vents that are equal."""
+    """The compound of all pieces; made once for vents that are equal."""
     return Part.Compound([shape for part in assembly.parts for shape in piece_shapes(part)])
 
 
