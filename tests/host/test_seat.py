@@ -220,6 +220,19 @@ def test_a_row_is_spaced_on_the_ridge_that_is_read(document, roof) -> None:
     assert not_settled(document) == []
 
 
+def test_what_a_part_has_read_before_the_roof_was_read_is_not_used(document, roof) -> None:
+    """Parts and roof change in one recompute: the parts' turn comes first, and the roof's pitches with the vent's own."""
+    vent = seated(document, roof)
+    roof.Shape = roof_shape(22.0, 35.0)
+    for part in parts_of(vent):
+        part.touch()
+    document.recompute()
+    assert stands_dry(vent, roof)
+    document.recompute()
+    assert not_settled(document) == []
+    assert vent.Shape.Volume == pytest.approx(sum(part.Shape.Volume for part in parts_of(vent)), rel=1e-9)
+
+
 @pytest.mark.parametrize(("pitch", "seat"), [(20.0, "one slope"), (0.0, "one slope")])
 def test_on_one_slope_it_is_a_curb(document, pitch, seat) -> None:
     from math import radians, tan
