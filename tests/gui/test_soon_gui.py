@@ -13,7 +13,7 @@ from PySide import QtCore
 
 from louverwright.panels.soon import Soon
 
-pytestmark = pytest.mark.usefixtures("in_workbench")
+pytestmark = pytest.mark.usefixtures("in_workbench", "no_panel_left")
 
 
 def test_asked_for_often_it_is_done_once_and_not_at_once() -> None:

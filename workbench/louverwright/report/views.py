@@ -69,34 +69,36 @@ def edges_seen(board: Board, view: View) -> tuple[list[Segment], list[Segment]]:
     one another is drawn once, and dashed only where none of it is visible.
     """
     lines = _lines(board, view)
-    nearest = max(max(side.start[2], side.stop[2]) for sides in lines.values() for side in sides)
+    flats = [flat for flat, _ in lines]
+    nearest = max(max(side.start[2], side.stop[2]) for _, sides in lines for side in sides)
     blocks: list[_Block] = []
     visible, hidden = _Drawn(), _Drawn()
-    for flat, sides in lines.items():
+    for flat, sides in lines:
         if any(min(side.start[2], side.stop[2]) > nearest - DEPTH for side in sides):    # nothing is nearer to the eye
             visible.add(flat)
             continue
         blocks = blocks or [_block(cell, view) for cell in board_solid(board)]
-        for start, stop in _stretches(flat, lines) if sides else [(0.0, 1.0)]:
+        for start, stop in _stretches(flat, flats) if sides else [(0.0, 1.0)]:
             middle = (start + stop) / 2.0
             blocked = all(_blocked(side.beside(middle), blocks) for side in sides)
             (hidden if blocked else visible).add((_at(flat, start), _at(flat, stop)))
     return list(visible.segments()), list(hidden.segments(visible))
 
 
-def _lines(board: Board, view: View) -> dict[Segment, list[_Side]]:
+def _lines(board: Board, view: View) -> list[tuple[Segment, list[_Side]]]:
     """The lines on paper that the board's edges lie on, each with the faces that end there and look at the eye."""
     shell = board_shell(board)
     points = [view.turned(p) for p in shell.points]
     places = [(round(u, 4), round(v, 4)) for u, v, _ in points]
-    found: dict[Segment, list[_Side]] = {}
+    found: dict[Segment, tuple[Segment, list[_Side]]] = {}
     for a, b, face, inward in shell.sides:
         if math.dist(places[a], places[b]) >= DEPTH:
             start, stop = (a, b) if places[a] < places[b] else (b, a)
-            sides = found.setdefault((places[start], places[stop]), [])
+            flat = (points[start][:2], points[stop][:2])
+            _, sides = found.setdefault((places[start], places[stop]), (flat, []))
             if dot(face.plane.normal, view.eye) > END_ON:
                 sides.append(_Side(points[start], points[stop], scale(view.turned(inward), BESIDE)))
-    return found
+    return list(found.values())
 
 
 class _Drawn:
@@ -149,14 +151,15 @@ def _at(segment: Segment, share: float) -> Point:
 
 
 def _stretches(segment: Segment, others: Iterable[Segment]) -> list[Stretch]:
-    """The segment cut up wherever another crosses it on paper."""
+    """The segment cut up wherever another crosses or touches it on paper, as shares of its length."""
     (x0, y0), (x1, y1) = segment
     dx, dy = x1 - x0, y1 - y0
+    touching = DEPTH * math.hypot(dx, dy)
     cuts = {0.0, 1.0}
     for (u0, v0), (u1, v1) in others:
         # Twice the areas that the other's ends span with the segment: of one sign where both lie on one side of it.
         first, second = (u0 - x0) * dy - (v0 - y0) * dx, (u1 - x0) * dy - (v1 - y0) * dx
-        if first * second > 1e-9 or abs(first - second) < 1e-9:
+        if min(first, second) > touching or max(first, second) < -touching or abs(first - second) < 1e-9:
             continue
         du, dv = u1 - u0, v1 - v0
         share = ((u0 - x0) * dv - (v0 - y0) * du) / (first - second)
